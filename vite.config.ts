@@ -1,0 +1,80 @@
+// Build, development server and test projects. The page is src/index.html; cross-origin isolation gives the decoder shared memory.
+import react from '@vitejs/plugin-react'
+import { playwright } from '@vitest/browser-playwright'
+import { defineConfig } from 'vitest/config'
+
+const isolation = {
+  'Cross-Origin-Opener-Policy': 'same-origin',
+  'Cross-Origin-Embedder-Policy': 'require-corp',
+}
+
+const softwareGl = [
+  '--no-sandbox',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--use-gl=angle',
+  '--use-angle=swiftshader',
+  '--enable-unsafe-swiftshader',
+]
+
+const optimizeDeps = { include: ['three'], exclude: ['@jsquash/jpeg', 'libraw-wasm'] }
+
+export default defineConfig({
+  root: 'src',
+  publicDir: '../public',
+  base: './',
+  plugins: [react()],
+  worker: { format: 'es' },
+  optimizeDeps,
+  server: { headers: isolation, fs: { allow: ['..'] } },
+  preview: { headers: isolation },
+  build: { outDir: '../dist', emptyOutDir: true, target: 'es2023', chunkSizeWarningLimit: 2000 },
+  test: {
+    root: '.',
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'node',
+          environment: 'node',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/gpu/**', 'tests/browser/**', 'tests/journey/**'],
+          testTimeout: 120_000,
+        },
+      },
+      {
+        extends: true,
+        optimizeDeps,
+        test: {
+          name: 'browser',
+          include: ['tests/gpu/**/*.test.ts', 'tests/browser/**/*.test.{ts,tsx}'],
+          fileParallelism: false,
+          testTimeout: 120_000,
+          browser: {
+            enabled: true,
+            headless: true,
+            screenshotFailures: false,
+            provider: playwright({
+              launchOptions: { executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium', args: softwareGl },
+            }),
+            instances: [{ browser: 'chromium' }],
+          },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'journey',
+          environment: 'node',
+          include: ['tests/journey/**/*.test.ts'],
+          fileParallelism: false,
+          testTimeout: 300_000,
+          hookTimeout: 300_000,
+        },
+      },
+    ],
+  },
+})
