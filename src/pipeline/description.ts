@@ -1,0 +1,18 @@
+// A pipeline description: a chain with all coefficients worked out, ready for either engine. Pure data.
+import type { Coefficients, Operation, Tables } from '../operations/define.ts'
+
+export interface DescribedStep {
+  readonly stepId: string
+  readonly operation: Operation
+  readonly coefficients: Coefficients
+  readonly tables: Tables
+}
+
+export interface PipelineDescription {
+  /** Operation ids and coefficient shapes in order: equal keys share one compiled program. */
+  readonly structureKey: string
+  /** Enabled steps only, sensor to output; the last one ends in encoded `displayRgb` 0…1. */
+  readonly steps: readonly DescribedStep[]
+  /** Gains R, G, B that equalise the mosaic while demosaicing; the neutral step applies them to the picture. */
+  readonly mosaicGains: readonly [number, number, number]
+}
