@@ -2,6 +2,7 @@
 import react from '@vitejs/plugin-react'
 import { playwright } from '@vitest/browser-playwright'
 import { defineConfig } from 'vitest/config'
+import { findChromium } from './src/commands/find-chromium.mjs'
 
 const isolation = {
   'Cross-Origin-Opener-Policy': 'same-origin',
@@ -31,7 +32,13 @@ export default defineConfig({
   optimizeDeps,
   server: { headers: isolation, fs: { allow: ['..'] } },
   preview: { headers: isolation },
-  build: { outDir: '../dist', emptyOutDir: true, target: 'es2023', chunkSizeWarningLimit: 2000 },
+  build: {
+    outDir: '../dist',
+    emptyOutDir: true,
+    target: 'es2023',
+    chunkSizeWarningLimit: 2000,
+    license: { fileName: 'third-party/package-licences.md' },
+  },
   test: {
     root: '.',
     projects: [
@@ -58,7 +65,7 @@ export default defineConfig({
             headless: true,
             screenshotFailures: false,
             provider: playwright({
-              launchOptions: { executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium', args: softwareGl },
+              launchOptions: { executablePath: findChromium(), args: softwareGl },
             }),
             instances: [{ browser: 'chromium' }],
           },
