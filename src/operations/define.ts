@@ -93,3 +93,10 @@ export interface Operation<C extends Controls = Controls, K extends Coefficients
   /** Brings values saved by an earlier version up to date. */
   migrate?(values: Record<string, ControlValue>, fromVersion: number): Record<string, ControlValue>
 }
+
+/** Writes an operation down with all its types inferred; adds nothing at run time. */
+export function defineOperation<const C extends Controls, K extends Coefficients>(
+  operation: Operation<C, K>,
+): Operation<C, K> {
+  return operation
+}

@@ -1,0 +1,28 @@
+// Short ways to write the controls of an operation down.
+import type { ChoiceControl, NumbersControl, SliderControl, ToggleControl } from './define.ts'
+
+/** A slider whose typed value may go beyond its travel, unless `bounded`. */
+export function slider(
+  label: string,
+  unit: string,
+  min: number,
+  max: number,
+  step: number,
+  initial: number,
+  { bounded = false } = {},
+): SliderControl {
+  return { kind: 'slider', label, unit, min, max, step, initial, bounded }
+}
+
+export function toggle(label: string, initial: boolean): ToggleControl {
+  return { kind: 'toggle', label, initial }
+}
+
+export function choice(label: string, options: ChoiceControl['options'], initial: string): ChoiceControl {
+  return { kind: 'choice', label, options, initial }
+}
+
+/** Numbers of a fixed count, with an editor of their own. */
+export function numbers(label: string, initial: readonly number[]): NumbersControl {
+  return { kind: 'numbers', label, initial, variable: false }
+}

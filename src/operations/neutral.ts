@@ -1,0 +1,67 @@
+// Neutral: `cameraRgb` in, balanced `workingRgb` out, unbounded. What the gains name as neutral becomes R = G = B.
+// Gains are log2 ratios relative to green and have no limits, because infrared neutrals lie far outside any kelvin scale.
+import glsl from '../../shaders/operations/neutral.glsl?raw'
+import type { FrameFacts } from '../frame/frame.ts'
+import { smoothstep } from '../math/smoothstep.ts'
+import { slider, toggle } from './controls.ts'
+import { defineOperation } from './define.ts'
+
+/** Between these largest raw levels a pixel fades to grey; common practice, no source. It is grey before 1 so that sensors with a soft ceiling are covered. */
+const GUARD_FROM = 0.9
+const GUARD_TO = 0.99
+
+/** Mean over the channels of the frame's mean `cameraRgb` once the gains are on. */
+function gainedMean(facts: FrameFacts, redStops: number, blueStops: number): number {
+  const [red, green, blue] = facts.meanCameraRgb
+  return (red * 2 ** redStops + green + blue * 2 ** blueStops) / 3
+}
+
+/**
+ * The factor on all gains that keeps the frame's mean level where it is at the reference neutral, so that another neutral
+ * changes colour and not exposure. 1 where the frame has no positive mean.
+ */
+export function brightnessHold(facts: FrameFacts, redStops: number, blueStops: number): number {
+  const hold = gainedMean(facts, ...openingNeutral(facts)) / gainedMean(facts, redStops, blueStops)
+  return hold > 0 && Number.isFinite(hold) ? hold : 1
+}
+
+/** Gains (red, blue) in stops relative to green that make the frame's reference neutral grey. */
+export function openingNeutral(facts: FrameFacts): [redStops: number, blueStops: number] {
+  const [log2RedGreen, log2BlueGreen] = facts.referenceNeutral
+  return [-log2RedGreen, -log2BlueGreen]
+}
+
+export const neutral = defineOperation({
+  id: 'neutral',
+  version: 1,
+  title: 'Neutral',
+  place: 'neutral',
+  controls: {
+    redStops: slider('Red to green', 'stop', -4, 4, 0.01, 0),
+    blueStops: slider('Blue to green', 'stop', -4, 4, 0.01, 0),
+    holdBrightness: toggle('Hold brightness', true),
+    highlightGuard: toggle('Keep clipped highlights grey', true),
+  },
+  notIdentityBecause: 'brightness is held at the level of the opening neutral, and clipped pixels are made grey',
+  derive(values, facts) {
+    const hold = values.holdBrightness ? brightnessHold(facts, values.redStops, values.blueStops) : 1
+    return {
+      gains: [hold * 2 ** values.redStops, hold, hold * 2 ** values.blueStops],
+      guarded: values.highlightGuard,
+      guardFrom: GUARD_FROM,
+      guardTo: GUARD_TO,
+    }
+  },
+  apply(pixel, k) {
+    const red = pixel[0] * k.gains[0]
+    const green = pixel[1] * k.gains[1]
+    const blue = pixel[2] * k.gains[2]
+    const grey = k.guarded ? smoothstep(k.guardFrom, k.guardTo, pixel[3]) : 0
+    const level = grey * Math.max(red, green, blue)
+    pixel[0] = red * (1 - grey) + level
+    pixel[1] = green * (1 - grey) + level
+    pixel[2] = blue * (1 - grey) + level
+  },
+  glsl,
+  tolerance: 1e-6,
+})
