@@ -5,7 +5,7 @@ export type Vec3 = readonly [number, number, number]
 
 /** The product `a · b`: apply `b` first, then `a`. */
 export function multiply(a: Mat3, b: Mat3): number[] {
-  const product = new Array<number>(9)
+  const product: number[] = []
   for (let row = 0; row < 9; row += 3) {
     for (let column = 0; column < 3; column++) {
       product[row + column] = a[row] * b[column] + a[row + 1] * b[3 + column] + a[row + 2] * b[6 + column]

@@ -1,0 +1,26 @@
+// The explicit list of operations, in the order in which colour usually flows. An operation exists when it stands here.
+import type { Operation } from './define.ts'
+import { channelMix } from './channel-mix.ts'
+import { exposureContrast } from './exposure-contrast.ts'
+import { hueTurn } from './hue-turn.ts'
+import { neutral } from './neutral.ts'
+import { outputTransform } from './output-transform.ts'
+
+/** Each operation under its id, with its own control and coefficient types. */
+const byId = { neutral, channelMix, hueTurn, exposureContrast, outputTransform }
+type OperationsById = typeof byId
+export type OperationId = keyof OperationsById
+
+export const operations: readonly Operation[] = Object.values(byId)
+
+/** The operation of an id, fully typed for a literal id. Throws a RangeError that names the known ones. */
+export function operationById<Id extends OperationId>(id: Id): OperationsById[Id]
+export function operationById(id: string): Operation
+export function operationById(id: string): Operation {
+  const operation = operations.find((candidate) => candidate.id === id)
+  if (operation) return operation
+  const known = operations.map((candidate) => candidate.id).join(', ')
+  throw new RangeError(
+    `No operation is called “${id}” here; known are ${known}. The edit may come from a newer version.`,
+  )
+}
