@@ -1,13 +1,112 @@
-// The edit stack of a frame as plain data: the chain is what the user sees, from sensor to output. Pure, JSON-safe.
-import type { ControlValue } from '../operations/define.ts'
+// The edit stack of a frame: changes to a chain as pure functions that keep every step in its place and its values usable.
+// The neutral is first because its gains act on sensor channels, the output last because it leaves linear light.
+import { operationById } from '../operations/index.ts'
+import type { Chain, Step } from '../operations/step.ts'
+import { readValues, type Values } from '../operations/values.ts'
 
-/** One entry of the edit stack, made by an operation. */
-export interface Step {
-  /** Unique within the chain, stable across edits. */
-  readonly id: string
-  readonly operation: string
-  readonly version: number
-  readonly enabled: boolean
-  readonly values: Readonly<Record<string, ControlValue>>
+export type { Chain, Step } from '../operations/step.ts'
+
+/** Gains in stops relative to green that the probe or a mark proposes. */
+export interface Probe {
+  readonly redStops: number
+  readonly blueStops: number
 }
-export type Chain = readonly Step[]
+
+const placeOf = (step: Step) => operationById(step.operation).place
+
+function stepIndex(chain: Chain, stepId: string): number {
+  const index = chain.findIndex((step) => step.id === stepId)
+  if (index < 0) throw new RangeError(`The chain has no step “${stepId}”.`)
+  return index
+}
+
+/** First and one-past-last index at which a free step may stand, in a chain without that step. */
+function freeRange(chain: Chain): [first: number, end: number] {
+  const first = chain.filter((step) => placeOf(step) === 'neutral').length
+  return [first, chain.length - chain.filter((step) => placeOf(step) === 'output').length]
+}
+
+/** A step of an operation with initial values where none are given; its id is unused in `chain`. Throws on unusable values. */
+export function makeStep(chain: Chain, operationId: string, values: Values = {}): Step {
+  const operation = operationById(operationId)
+  const used = chain
+    .filter((step) => step.id.startsWith(`${operationId}-`))
+    .map((step) => Number(step.id.split('-')[1]))
+  const id = `${operationId}-${Math.max(0, ...used) + 1}`
+  return {
+    id,
+    operation: operationId,
+    version: operation.version,
+    enabled: true,
+    values: readValues(operation, values),
+  }
+}
+
+/**
+ * The chain with a new step: a free one at `index` or else just before the output, the neutral first, the output last.
+ * Throws a RangeError for a second neutral or output, or for unusable values.
+ */
+export function addStep(chain: Chain, operationId: string, values: Values = {}, index = Infinity): Chain {
+  const step = makeStep(chain, operationId, values)
+  const place = placeOf(step)
+  if (place !== 'free' && chain.some((other) => placeOf(other) === place)) {
+    throw new RangeError(`A chain holds only one step “${operationById(operationId).title}”.`)
+  }
+  const [first, end] = freeRange(chain)
+  const at = place === 'neutral' ? 0 : place === 'output' ? chain.length : Math.min(Math.max(index, first), end)
+  return chain.toSpliced(at, 0, step)
+}
+
+/** Whether a step may be dragged and removed: the neutral and the output stay where they are. */
+export function isFree(step: Step): boolean {
+  return placeOf(step) === 'free'
+}
+
+/** The chain with a free step moved to `index`, held between neutral and output; a pinned step leaves the chain as it is. */
+export function moveStep(chain: Chain, stepId: string, index: number): Chain {
+  const from = stepIndex(chain, stepId)
+  const step = chain[from]
+  if (!isFree(step)) return chain
+  const others = chain.toSpliced(from, 1)
+  const [first, end] = freeRange(others)
+  const at = Math.min(Math.max(index, first), end)
+  return at === from ? chain : others.toSpliced(at, 0, step)
+}
+
+/** The chain without a step. Throws a RangeError for the output, without which nothing can be drawn. */
+export function removeStep(chain: Chain, stepId: string): Chain {
+  const index = stepIndex(chain, stepId)
+  if (placeOf(chain[index]) === 'output')
+    throw new RangeError('The output step cannot be removed: it makes the picture visible.')
+  return chain.toSpliced(index, 1)
+}
+
+/** The chain with a step switched on or off. Throws a RangeError when the output is to be switched off. */
+export function setEnabled(chain: Chain, stepId: string, enabled: boolean): Chain {
+  const index = stepIndex(chain, stepId)
+  const step = chain[index]
+  if (!enabled && placeOf(step) === 'output')
+    throw new RangeError('The output step cannot be switched off: it makes the picture visible.')
+  return step.enabled === enabled ? chain : chain.with(index, { ...step, enabled })
+}
+
+/** The chain with some values of a step replaced, bounded ones clamped. Throws a RangeError on unusable values. */
+export function setValues(chain: Chain, stepId: string, changes: Values): Chain {
+  const index = stepIndex(chain, stepId)
+  const step = chain[index]
+  const operation = operationById(step.operation)
+  const values = readValues(operation, { ...readValues(operation, step.values, step.version), ...changes })
+  return chain.with(index, { ...step, version: operation.version, values })
+}
+
+/**
+ * The chain as it would be with the probe's neutral: the neutral step switched on with these gains, made if missing.
+ * Committing a probe is this same function put into history, so that the picture cannot change on commit.
+ */
+export function withProbe(chain: Chain, probe: Probe | null): Chain {
+  if (!probe) return chain
+  const step = chain.find((candidate) => placeOf(candidate) === 'neutral')
+  const gains = { redStops: probe.redStops, blueStops: probe.blueStops }
+  if (!step) return addStep(chain, 'neutral', gains)
+  return setValues(setEnabled(chain, step.id, true), step.id, gains)
+}

@@ -1,0 +1,55 @@
+// Turns a chain and the facts of its frame into a pipeline description: every coefficient worked out once for both engines.
+import type { OutputSpaceId } from '../colour/output-space.ts'
+import type { FrameFacts } from '../frame/frame.ts'
+import type { Coefficients, Operation, Tables } from '../operations/define.ts'
+import { operationById } from '../operations/index.ts'
+import { openingNeutral } from '../operations/neutral.ts'
+import type { Chain, Step } from '../operations/step.ts'
+import { readValues, type Values } from '../operations/values.ts'
+import type { DescribedStep, PipelineDescription } from './description.ts'
+
+const shapeOf = (value: Coefficients[string]) =>
+  typeof value === 'number' ? 'f' : typeof value === 'boolean' ? 'b' : `f${value.length}`
+
+function structureOf(operation: Operation, coefficients: Coefficients, tables: Tables): string {
+  const scalars = Object.entries(coefficients).map(([name, value]) => `${name}:${shapeOf(value)}`)
+  const samplers = Object.entries(tables).map(([name, { kind }]) => `${name}:${kind}`)
+  return `${operation.id}(${[...scalars, ...samplers].join(',')})`
+}
+
+/** Ratios only, green 1: the neutral step's gains if one is on, else those of the frame's reference neutral. */
+function mosaicGains(steps: readonly Step[], facts: FrameFacts): [number, number, number] {
+  const step = steps.find(({ operation }) => operation === 'neutral')
+  const [redStops, blueStops] = step
+    ? [step.values.redStops as number, step.values.blueStops as number]
+    : openingNeutral(facts)
+  return [2 ** redStops, 1, 2 ** blueStops]
+}
+
+/**
+ * The description of a chain for a frame. `space` overrides the output step's space, for a screen or an export.
+ * Throws a RangeError when a step cannot be read or when no output step stands last.
+ */
+export function describe(
+  chain: Chain,
+  facts: FrameFacts,
+  { space }: { readonly space?: OutputSpaceId } = {},
+): PipelineDescription {
+  const enabled = chain
+    .filter((step) => step.enabled)
+    .map((step) => ({ ...step, values: readValues(operationById(step.operation), step.values, step.version) }))
+  const steps: DescribedStep[] = enabled.map((step) => {
+    const operation = operationById(step.operation)
+    const values: Values = space && operation.place === 'output' ? { ...step.values, space } : step.values
+    const coefficients = operation.derive(values, facts)
+    return { stepId: step.id, operation, coefficients, tables: operation.tables?.(values, facts) ?? {} }
+  })
+  if (steps.at(-1)?.operation.place !== 'output') {
+    throw new RangeError('The chain cannot be drawn: its last step must be the output, switched on.')
+  }
+  return {
+    structureKey: steps.map((step) => structureOf(step.operation, step.coefficients, step.tables)).join(' '),
+    steps,
+    mosaicGains: mosaicGains(enabled, facts),
+  }
+}
