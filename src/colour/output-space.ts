@@ -14,7 +14,7 @@ import {
 import { REC2020_CURVE, ROMM_CURVE, SRGB_CURVE, type TransferCurve } from './transfer-curve.ts'
 import { workingToXyz } from './working-space.ts'
 
-export type OutputSpaceId = 'srgb' | 'displayP3' | 'rec2020' | 'romm'
+export type OutputSpaceId = 'srgb' | 'display-p3' | 'rec2020' | 'romm'
 
 export interface OutputSpace {
   readonly id: OutputSpaceId
@@ -32,7 +32,7 @@ function outputSpace(id: OutputSpaceId, title: string, primaries: RgbPrimaries, 
 
 export const OUTPUT_SPACES: Readonly<Record<OutputSpaceId, OutputSpace>> = {
   srgb: outputSpace('srgb', 'sRGB', SRGB_PRIMARIES, SRGB_CURVE),
-  displayP3: outputSpace('displayP3', 'Display P3', DISPLAY_P3_PRIMARIES, SRGB_CURVE),
+  'display-p3': outputSpace('display-p3', 'Display P3', DISPLAY_P3_PRIMARIES, SRGB_CURVE),
   rec2020: outputSpace('rec2020', 'Rec. 2020', REC2020_PRIMARIES, REC2020_CURVE),
   romm: outputSpace('romm', 'ROMM RGB', ROMM_PRIMARIES, ROMM_CURVE),
 }
