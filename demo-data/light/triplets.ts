@@ -42,7 +42,8 @@ function mixedReflectance(mix: Mix): Float64Array {
 /** Builds the triplets for one sensor, filter and sun. `lowSun` replaces the direct sun by one at about 11° elevation. */
 export function createPalette(sensor: SensorName, filter: FilterName, lowSun = false): Palette {
   const glass = transmission(filter)
-  const channels = sensitivities(sensor).map((s) => s.map((v, i) => v * glass[i]))
+  // Sensitivities count electrons per photon and light is given as energy: a photon carries energy in proportion to 1 / λ.
+  const channels = sensitivities(sensor).map((s) => s.map((v, i) => v * glass[i] * wavelengthNm(i)))
   const global = illuminant('sun_sky_global_AM15')
   const leaf = reflectance('leaf_deciduous_c')
   const sun = illuminant(lowSun ? 'sun_direct_AM5_model' : 'sun_direct_AM15')
