@@ -32,9 +32,9 @@ export const REC2020_PRIMARIES: RgbPrimaries = {
 }
 /** ISO 22028-2 (ROMM RGB), D50. */
 export const ROMM_PRIMARIES: RgbPrimaries = {
-  red: [0.734699, 0.265301],
-  green: [0.159597, 0.840403],
-  blue: [0.036598, 0.000105],
+  red: [0.7347, 0.2653],
+  green: [0.1596, 0.8404],
+  blue: [0.0366, 0.0001],
   white: D50,
 }
 

@@ -10,8 +10,8 @@ import { defineOperation } from './define.ts'
 const GUARD_FROM = 0.9
 const GUARD_TO = 0.99
 
-/** Mean over the channels of the frame's mean `cameraRgb` once the gains are on. */
-function gainedMean(facts: FrameFacts, redStops: number, blueStops: number): number {
+/** The frame's mean level, over channels and unclipped pixels, with these gains on and green at 1; linear, 0…1 and beyond. */
+export function meanLevel(facts: FrameFacts, redStops: number, blueStops: number): number {
   const [red, green, blue] = facts.meanCameraRgb
   return (red * 2 ** redStops + green + blue * 2 ** blueStops) / 3
 }
@@ -21,7 +21,7 @@ function gainedMean(facts: FrameFacts, redStops: number, blueStops: number): num
  * changes colour and not exposure. 1 where the frame has no positive mean.
  */
 export function brightnessHold(facts: FrameFacts, redStops: number, blueStops: number): number {
-  const hold = gainedMean(facts, ...openingNeutral(facts)) / gainedMean(facts, redStops, blueStops)
+  const hold = meanLevel(facts, ...openingNeutral(facts)) / meanLevel(facts, redStops, blueStops)
   return hold > 0 && Number.isFinite(hold) ? hold : 1
 }
 

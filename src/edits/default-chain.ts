@@ -1,0 +1,37 @@
+// The chain a frame opens with: neutral and exposure worked out from its facts, and the mapping usual behind its filter.
+// Everything automatic is written into the steps as plain values, so that what is seen can be read and changed.
+import { RED_BLUE_EXCHANGE } from '../colour/mix-matrices.ts'
+import type { FrameFacts } from '../frame/frame.ts'
+import { meanLevel, openingNeutral } from '../operations/neutral.ts'
+import type { Chain } from '../operations/step.ts'
+import { addStep } from './stack.ts'
+
+/** Mean level an opened frame is brought to: mid grey, 18 % reflectance; common practice, no source. */
+const OPENING_LEVEL = 0.18
+/** Automatic exposure stays within ±this, so that a night frame is not drowned in noise (our choice). */
+const OPENING_EV_LIMIT = 4
+/** Start of the opening chain's shoulder at 1 − this (our choice): the upper stop rolls off, mid tones stay straight. */
+const OPENING_SHOULDER = 0.5
+/** From this cut-on on the picture is nearly without colour and an exchange changes nothing that is seen: 780 nm measures .08 stop between foliage and sky, 720 nm .34. */
+const MONOCHROME_FROM_NM = 750
+
+/** Exposure in EV, to a twentieth, that brings the frame's mean level at its reference neutral to mid grey; 0 without a positive mean. */
+export function openingExposureEv(facts: FrameFacts): number {
+  const exposureEv = Math.log2(OPENING_LEVEL / meanLevel(facts, ...openingNeutral(facts)))
+  if (!Number.isFinite(exposureEv)) return 0
+  return Math.round(Math.min(Math.max(exposureEv, -OPENING_EV_LIMIT), OPENING_EV_LIMIT) * 20) / 20
+}
+
+/** Whether red and blue are exchanged at opening: behind long-pass filters that leave colour; not for full spectrum or an unknown filter. */
+function opensExchanged(filterNm: FrameFacts['filterNm']): boolean {
+  return typeof filterNm === 'number' && filterNm < MONOCHROME_FROM_NM
+}
+
+/** The opening chain: neutral, red/blue exchange where usual, exposure, output in sRGB. */
+export function defaultChain(facts: FrameFacts): Chain {
+  const [redStops, blueStops] = openingNeutral(facts)
+  let chain = addStep([], 'neutral', { redStops, blueStops })
+  if (opensExchanged(facts.filterNm)) chain = addStep(chain, 'channelMix', { rows: RED_BLUE_EXCHANGE })
+  chain = addStep(chain, 'exposureContrast', { exposureEv: openingExposureEv(facts), shoulder: OPENING_SHOULDER })
+  return addStep(chain, 'outputTransform')
+}
