@@ -1,0 +1,79 @@
+// Draws a material into a rectangle of a target: the one way anything here reaches pixels.
+import {
+  BufferAttribute,
+  BufferGeometry,
+  Camera,
+  GLSL3,
+  Mesh,
+  NoBlending,
+  RawShaderMaterial,
+  Scene,
+  type WebGLRenderer,
+  type WebGLRenderTarget,
+} from 'three'
+
+import areaVertex from '../../shaders/area.vert.glsl?raw'
+import precision from '../../shaders/precision.glsl?raw'
+
+/** Edges in pixels of the target, rows counted upward as GL does. */
+export interface Area {
+  readonly left: number
+  readonly bottom: number
+  readonly right: number
+  readonly top: number
+}
+
+export interface Size {
+  readonly width: number
+  readonly height: number
+}
+
+/** A material of the given fragment shader texts; every uniform it names must be in `uniforms`. */
+export function passMaterial(texts: readonly string[], uniforms: RawShaderMaterial['uniforms']): RawShaderMaterial {
+  return new RawShaderMaterial({
+    glslVersion: GLSL3,
+    vertexShader: areaVertex,
+    fragmentShader: [precision, ...texts].join('\n'),
+    uniforms: { area: { value: [-1, -1, 1, 1] }, ...uniforms },
+    blending: NoBlending,
+    depthTest: false,
+    depthWrite: false,
+  })
+}
+
+export interface Pass {
+  /** Draws `area` (everything when omitted) of `target`; null is the canvas. */
+  draw(material: RawShaderMaterial, target: WebGLRenderTarget | null, size: Size, area?: Area): void
+  /** Compiles without blocking; resolves when a draw would not wait. */
+  prepare(material: RawShaderMaterial): Promise<void>
+}
+
+export function createPass(renderer: WebGLRenderer): Pass {
+  const geometry = new BufferGeometry()
+  geometry.setAttribute('position', new BufferAttribute(new Float32Array([0, 0, 1, 0, 0, 1, 1, 1]), 2))
+  geometry.setIndex([0, 1, 2, 2, 1, 3])
+  const mesh = new Mesh(geometry)
+  mesh.frustumCulled = false
+  mesh.matrixAutoUpdate = false
+  const scene = new Scene().add(mesh)
+  scene.matrixWorldAutoUpdate = false
+  const camera = new Camera()
+
+  return {
+    draw(material, target, size, area = { left: 0, bottom: 0, right: size.width, top: size.height }) {
+      material.uniforms.area.value = [
+        (2 * area.left) / size.width - 1,
+        (2 * area.bottom) / size.height - 1,
+        (2 * area.right) / size.width - 1,
+        (2 * area.top) / size.height - 1,
+      ]
+      mesh.material = material
+      renderer.setRenderTarget(target)
+      renderer.render(scene, camera)
+    },
+    async prepare(material) {
+      mesh.material = material
+      await renderer.compileAsync(scene, camera)
+    },
+  }
+}

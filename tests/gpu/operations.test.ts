@@ -1,0 +1,100 @@
+// Every operation, and chains of them, give on the GPU what the reference engine gives, in 32-bit float.
+import { afterAll, beforeAll, describe as group, expect, it } from 'vitest'
+
+import type { FrameFacts } from '../../src/frame/frame.ts'
+import type { Control, ControlValue, Operation } from '../../src/operations/define.ts'
+import { operations } from '../../src/operations/index.ts'
+import { describe } from '../../src/pipeline/describe.ts'
+import type { PipelineDescription } from '../../src/pipeline/description.ts'
+import { renderOnCpu } from '../../src/pipeline/render-on-cpu.ts'
+import { createFloatRun, type FloatRun } from './float-run.ts'
+import { finiteRamp, oddRamp } from './pixel-ramp.ts'
+import { verdict, worstPixel } from './worst-pixel.ts'
+
+const facts: FrameFacts = {
+  meanCameraRgb: [0.31, 0.22, 0.17],
+  referenceNeutral: [0.5, -0.37],
+  noise: { fullScaleElectrons: 40_000, readNoiseElectrons: 4 },
+  cameraToXyz: null,
+  filterNm: 720,
+  aspect: 1.5,
+}
+
+/** A value away from the initial one: `share` of a slider's travel, the other toggle, the next choice, shifted numbers. */
+function movedValue(control: Control, share: number): ControlValue {
+  if (control.kind === 'slider') return control.min + share * (control.max - control.min)
+  if (control.kind === 'toggle') return !control.initial
+  if (control.kind === 'choice') return control.options[Math.floor(share * control.options.length)].value
+  if (control.kind === 'numbers') return control.initial.map((number, i) => number + share * Math.cos(i))
+  return control.initial
+}
+
+const initialValues = ({ controls }: Operation) =>
+  Object.fromEntries(Object.entries(controls).map(([name, { initial }]) => [name, initial]))
+const movedValues = ({ controls }: Operation, share: number) =>
+  Object.fromEntries(Object.entries(controls).map(([name, control]) => [name, movedValue(control, share)]))
+
+/** A description of one operation alone, without the output step that a drawable chain must end in. */
+function alone(operation: Operation, values: Record<string, ControlValue>): PipelineDescription {
+  const coefficients = operation.derive(values as never, facts)
+  const tables = operation.tables?.(values as never, facts) ?? {}
+  return {
+    structureKey: operation.id,
+    steps: [{ stepId: '1', operation, coefficients, tables }],
+    mosaicGains: [1, 1, 1],
+  }
+}
+
+const chainOf = (values: (operation: Operation) => Record<string, ControlValue>) =>
+  describe(
+    operations.map((operation) => ({
+      id: operation.id,
+      operation: operation.id,
+      version: operation.version,
+      enabled: true,
+      values: values(operation),
+    })),
+    facts,
+  )
+
+let gpu: FloatRun
+beforeAll(() => {
+  gpu = createFloatRun()
+})
+afterAll(() => gpu.dispose())
+
+function compare(description: PipelineDescription, ramp: ReturnType<typeof finiteRamp>) {
+  const { rgba, width, height } = ramp
+  const region = { x: 0, y: 0, width, height, frameWidth: width, frameHeight: height }
+  return worstPixel(rgba, renderOnCpu(description, rgba, region), gpu.run(description, rgba, width, height))
+}
+
+group.each(operations.map((operation) => [operation.id, operation] as const))('%s', (_id, operation) => {
+  it('agrees at its initial values, and again after value changes on the same program', () => {
+    const ramp = finiteRamp()
+    const first = compare(alone(operation, initialValues(operation)), ramp)
+    expect(verdict(first, operation.tolerance)).toBe('agrees')
+    const programs = gpu.programCount()
+    for (const share of [0.2, 0.4, 0.6, 0.85]) {
+      const worst = compare(alone(operation, movedValues(operation, share)), ramp)
+      console.log(`${operation.id} at ${share}: ${worst.text}`)
+      expect(verdict(worst, operation.tolerance)).toBe('agrees')
+    }
+    expect(gpu.programCount()).toBe(programs)
+  })
+})
+
+it('a whole chain agrees, and again after a value change on the same program', () => {
+  const ramp = finiteRamp()
+  for (const values of [initialValues, (operation: Operation) => movedValues(operation, 0.6)]) {
+    const worst = compare(chainOf(values), ramp)
+    console.log(`chain: ${worst.text}`)
+    expect(verdict(worst, 5e-5)).toBe('agrees')
+  }
+})
+
+it('NaN and infinities leave a whole chain as numbers in 0…1', () => {
+  const { rgba, width, height } = oddRamp()
+  const drawn = gpu.run(chainOf(initialValues), rgba, width, height)
+  for (const value of drawn) expect(value >= 0 && value <= 1, `${value}`).toBe(true)
+})

@@ -1,0 +1,30 @@
+// Compares two pictures and says where they differ most, as in/cpu/gpu.
+
+export interface Worst {
+  /** Largest difference, absolute below 1 and relative above. */
+  readonly difference: number
+  readonly text: string
+}
+
+/** `rgba` is what went in; `cpu` and `gpu` are interleaved RGB that came out. Two values that are both not finite agree. */
+export function worstPixel(rgba: Float32Array, cpu: Float32Array, gpu: Float32Array): Worst {
+  let difference = -1
+  let at = 0
+  for (let i = 0; i < cpu.length; i++) {
+    const bothOdd = !Number.isFinite(cpu[i]) && !Number.isFinite(gpu[i])
+    const apart = bothOdd ? 0 : Math.abs(cpu[i] - gpu[i]) / Math.max(1, Math.abs(cpu[i]))
+    if (apart > difference || Number.isNaN(apart)) {
+      difference = apart
+      at = Math.floor(i / 3)
+      if (Number.isNaN(apart)) break
+    }
+  }
+  const list = (values: Float32Array, size: number) => [...values.subarray(at * size, at * size + 3)].join(' ')
+  return {
+    difference,
+    text: `in ${list(rgba, 4)} peak ${rgba[at * 4 + 3]} / cpu ${list(cpu, 3)} / gpu ${list(gpu, 3)}: ${difference}`,
+  }
+}
+
+/** 'agrees', or the worst pixel in words. */
+export const verdict = (worst: Worst, tolerance: number) => (worst.difference <= tolerance ? 'agrees' : worst.text)
