@@ -1,39 +1,39 @@
 // Decoded frames kept in memory, the least recently used dropped first, so that a long roll never exhausts the machine.
-import type { Frame } from "../frame/frame.ts";
+import type { Frame } from '../frame/frame.ts'
 
 /** Bytes of decoded frames kept at most: about eight frames of 24 megapixels (our choice). */
-const budgetBytes = 700 * 2 ** 20;
+const budgetBytes = 700 * 2 ** 20
 
 /** Memory of a frame's pixels in bytes. */
 function frameBytes(frame: Frame): number {
-  return frame.sensor.codes.byteLength + frame.overview.rgba.byteLength;
+  return frame.sensor.codes.byteLength + frame.overview.rgba.byteLength
 }
 
 export interface FrameCache {
-  get(id: string): Frame | undefined;
-  put(id: string, frame: Frame): void;
+  get(id: string): Frame | undefined
+  put(id: string, frame: Frame): void
 }
 
 export function createFrameCache(limitBytes = budgetBytes): FrameCache {
-  const frames = new Map<string, Frame>();
+  const frames = new Map<string, Frame>()
   return {
     get(id) {
-      const frame = frames.get(id);
+      const frame = frames.get(id)
       if (frame) {
-        frames.delete(id);
-        frames.set(id, frame);
+        frames.delete(id)
+        frames.set(id, frame)
       }
-      return frame;
+      return frame
     },
     put(id, frame) {
-      frames.delete(id);
-      frames.set(id, frame);
-      let total = [...frames.values()].reduce((sum, kept) => sum + frameBytes(kept), 0);
+      frames.delete(id)
+      frames.set(id, frame)
+      let total = [...frames.values()].reduce((sum, kept) => sum + frameBytes(kept), 0)
       for (const [oldId, old] of frames) {
-        if (total <= limitBytes || oldId === id) break;
-        frames.delete(oldId);
-        total -= frameBytes(old);
+        if (total <= limitBytes || oldId === id) break
+        frames.delete(oldId)
+        total -= frameBytes(old)
       }
     },
-  };
+  }
 }

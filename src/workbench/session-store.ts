@@ -1,57 +1,54 @@
 // The session store and the small changes to it that several commands share.
-import { createStore, type StoreApi } from "zustand/vanilla";
+import { createStore, type StoreApi } from 'zustand/vanilla'
 
-import type { EntryState, Notice, RollEntry, Session, Task } from "./session.ts";
+import type { EntryState, Notice, RollEntry, Session, Task } from './session.ts'
 
-export type SessionStore = StoreApi<Session>;
+export type SessionStore = StoreApi<Session>
 
 /** Radius of the first sample in sensor pixels: a disc of about 400 Bayer cells (our choice). */
-const firstSampleRadiusPx = 24;
+const firstSampleRadiusPx = 24
 
 export function createSessionStore(): SessionStore {
   return createStore<Session>(() => ({
-    rollName: "",
+    rollName: '',
     entries: [],
     shownId: null,
     shown: null,
     selectedStepId: null,
-    tool: "pan",
+    tool: 'pan',
     sampleRadiusPx: firstSampleRadiusPx,
     probe: null,
     view: { fit: true, zoom: 1, centre: { x: 0.5, y: 0.5 } },
     tasks: [],
     notices: [],
-    screenSpace: "srgb",
+    screenSpace: 'srgb',
     graphicsLimit: null,
-  }));
+  }))
 }
 
 export function changeEntry(store: SessionStore, id: string, change: Partial<RollEntry>): void {
   store.setState((session) => ({
     entries: session.entries.map((entry) => (entry.id === id ? { ...entry, ...change } : entry)),
-  }));
+  }))
 }
 
 export function setEntryState(store: SessionStore, id: string, state: EntryState): void {
-  changeEntry(store, id, { state });
+  changeEntry(store, id, { state })
 }
 
 /** Shows a message; the same text is not shown twice at once. */
-export function notify(store: SessionStore, tone: Notice["tone"], text: string): void {
+export function notify(store: SessionStore, tone: Notice['tone'], text: string): void {
   store.setState((session) =>
     session.notices.some((notice) => notice.text === text)
       ? session
       : { notices: [...session.notices, { id: crypto.randomUUID(), tone, text }] },
-  );
+  )
 }
 
 export function dismissNotice(store: SessionStore, id: string): void {
-  store.setState((session) => ({ notices: session.notices.filter((notice) => notice.id !== id) }));
+  store.setState((session) => ({ notices: session.notices.filter((notice) => notice.id !== id) }))
 }
 
-export function setTasks(
-  store: SessionStore,
-  change: (tasks: readonly Task[]) => readonly Task[],
-): void {
-  store.setState((session) => ({ tasks: change(session.tasks) }));
+export function setTasks(store: SessionStore, change: (tasks: readonly Task[]) => readonly Task[]): void {
+  store.setState((session) => ({ tasks: change(session.tasks) }))
 }

@@ -1,108 +1,108 @@
 // What the screen shows, as plain data: the roll, the shown frame, the probe, the view, work in progress and messages.
 // Pixels never live here; the chain of a frame lives in the edit store.
-import type { ExposureMetadata, FrameFacts } from "../frame/frame.ts";
+import type { ExposureMetadata, FrameFacts } from '../frame/frame.ts'
 
 /** How a roll entry stands. */
 export type EntryState =
-  | { readonly kind: "waiting" }
+  | { readonly kind: 'waiting' }
   /** Being made (demo roll), read or decoded; fraction 0…1, or null while it cannot be known. */
-  | { readonly kind: "working"; readonly doing: string; readonly fraction: number | null }
-  | { readonly kind: "ready" }
-  | { readonly kind: "failed"; readonly reason: string };
+  | { readonly kind: 'working'; readonly doing: string; readonly fraction: number | null }
+  | { readonly kind: 'ready' }
+  | { readonly kind: 'failed'; readonly reason: string }
 
 export interface RollEntry {
-  readonly id: string;
-  readonly fileName: string;
-  readonly state: EntryState;
+  readonly id: string
+  readonly fileName: string
+  readonly state: EntryState
   /** Object URL of a small picture: the camera's own preview first, the finished picture once there is one. */
-  readonly pictureUrl: string | null;
+  readonly pictureUrl: string | null
   /** Filter the user stated: cut-on in nm, null for full spectrum, undefined when nothing was stated. */
-  readonly statedFilterNm: number | null | undefined;
+  readonly statedFilterNm: number | null | undefined
 }
 
 /** Facts of the shown frame for display; no pixels. */
 export interface ShownFrame {
-  readonly id: string;
-  readonly fileName: string;
-  readonly width: number;
-  readonly height: number;
+  readonly id: string
+  readonly fileName: string
+  readonly width: number
+  readonly height: number
   /** 'Bayer mosaic', '6×6 mosaic', 'one channel', 'three channels'. */
-  readonly sensorKind: string;
-  readonly facts: FrameFacts;
-  readonly metadata: ExposureMetadata;
-  readonly warnings: readonly string[];
+  readonly sensorKind: string
+  readonly facts: FrameFacts
+  readonly metadata: ExposureMetadata
+  readonly warnings: readonly string[]
 }
 
 /** A place in the picture, x and y in 0…1 from the upper left of the upright frame. */
 export interface Place {
-  readonly x: number;
-  readonly y: number;
+  readonly x: number
+  readonly y: number
 }
 
-export type Reliability = "good" | "fair" | "poor" | "too dark" | "clipped";
+export type Reliability = 'good' | 'fair' | 'poor' | 'too dark' | 'clipped'
 
 /** What a sample at a place says about itself. */
 export interface SampleReading {
-  readonly cells: number;
-  readonly clippedShare: number;
+  readonly cells: number
+  readonly clippedShare: number
   /** Expected error of the neutral in stops (one standard deviation). */
-  readonly errorStops: number;
-  readonly reliability: Reliability;
+  readonly errorStops: number
+  readonly reliability: Reliability
   /** One line for people, e.g. "Good pick: 412 cells, none clipped, ±0.01 stop". */
-  readonly sentence: string;
+  readonly sentence: string
   /** Mean cameraRgb, or null where nothing usable lies there. */
-  readonly meanCameraRgb: readonly [number, number, number] | null;
+  readonly meanCameraRgb: readonly [number, number, number] | null
 }
 
 /** The roaming neutral picker; null when it is not over the picture. */
 export interface Probe {
-  readonly place: Place;
-  readonly reading: SampleReading;
+  readonly place: Place
+  readonly reading: SampleReading
   /** Neutral the place would give (log2 gains), or null where the sample is unusable. */
-  readonly neutral: { readonly redStops: number; readonly blueStops: number } | null;
+  readonly neutral: { readonly redStops: number; readonly blueStops: number } | null
 }
 
 /** 'pan' moves the picture; 'probe' roams with the neutral picker. */
-export type Tool = "pan" | "probe";
+export type Tool = 'pan' | 'probe'
 
 /** How the picture is seen. `zoom` is screen pixels (device) per sensor pixel; fit follows the window. */
 export interface View {
-  readonly fit: boolean;
-  readonly zoom: number;
-  readonly centre: Place;
+  readonly fit: boolean
+  readonly zoom: number
+  readonly centre: Place
 }
 
 /** Work that takes a while. */
 export interface Task {
-  readonly id: string;
-  readonly label: string;
+  readonly id: string
+  readonly label: string
   /** 0…1, or null while unknown. */
-  readonly fraction: number | null;
-  readonly secondsLeft: number | null;
-  readonly cancellable: boolean;
+  readonly fraction: number | null
+  readonly secondsLeft: number | null
+  readonly cancellable: boolean
 }
 
 export interface Notice {
-  readonly id: string;
-  readonly tone: "problem" | "note";
-  readonly text: string;
+  readonly id: string
+  readonly tone: 'problem' | 'note'
+  readonly text: string
 }
 
 export interface Session {
-  readonly rollName: string;
-  readonly entries: readonly RollEntry[];
-  readonly shownId: string | null;
-  readonly shown: ShownFrame | null;
-  readonly selectedStepId: string | null;
-  readonly tool: Tool;
+  readonly rollName: string
+  readonly entries: readonly RollEntry[]
+  readonly shownId: string | null
+  readonly shown: ShownFrame | null
+  readonly selectedStepId: string | null
+  readonly tool: Tool
   /** Radius of the sample in sensor pixels. */
-  readonly sampleRadiusPx: number;
-  readonly probe: Probe | null;
-  readonly view: View;
-  readonly tasks: readonly Task[];
-  readonly notices: readonly Notice[];
+  readonly sampleRadiusPx: number
+  readonly probe: Probe | null
+  readonly view: View
+  readonly tasks: readonly Task[]
+  readonly notices: readonly Notice[]
   /** Screen space the picture is drawn in. */
-  readonly screenSpace: "srgb" | "display-p3";
+  readonly screenSpace: 'srgb' | 'display-p3'
   /** One sentence on what the graphics of this machine cannot do, or null. */
-  readonly graphicsLimit: string | null;
+  readonly graphicsLimit: string | null
 }

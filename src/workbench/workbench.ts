@@ -1,74 +1,74 @@
 // Everything a person can do at the workbench, as commands; the screen calls these and reads two stores.
-import type { StoreApi } from "zustand/vanilla";
+import type { StoreApi } from 'zustand/vanilla'
 
-import type { Chain } from "../edits/stack.ts";
-import type { ControlValue } from "../operations/define.ts";
-import type { Place, Session, Tool, View } from "./session.ts";
+import type { Chain } from '../edits/stack.ts'
+import type { ControlValue } from '../operations/define.ts'
+import type { Place, Session, Tool, View } from './session.ts'
 
-export type ExportFormat = "tiff16" | "tiff8" | "jpeg";
-export type ExportSpace = "srgb" | "display-p3" | "rec2020" | "romm";
+export type ExportFormat = 'tiff16' | 'tiff8' | 'jpeg'
+export type ExportSpace = 'srgb' | 'display-p3' | 'rec2020' | 'romm'
 export interface ExportRequest {
-  readonly format: ExportFormat;
-  readonly space: ExportSpace;
+  readonly format: ExportFormat
+  readonly space: ExportSpace
   /** 1…100, JPEG only. */
-  readonly quality: number;
-  readonly keepLocation: boolean;
+  readonly quality: number
+  readonly keepLocation: boolean
 }
 
 /** The shown frame's chain and what undo and redo would name; null while no frame is shown. */
 export interface ShownEdit {
-  readonly chain: Chain;
-  readonly undoName: string | null;
-  readonly redoName: string | null;
+  readonly chain: Chain
+  readonly undoName: string | null
+  readonly redoName: string | null
 }
 
 export interface Workbench {
-  readonly session: StoreApi<Session>;
-  readonly edit: StoreApi<{ readonly shown: ShownEdit | null }>;
+  readonly session: StoreApi<Session>
+  readonly edit: StoreApi<{ readonly shown: ShownEdit | null }>
 
   // Roll
-  openFiles(files: readonly File[]): Promise<void>;
-  openDemoRoll(): Promise<void>;
-  showFrame(id: string): Promise<void>;
-  showNeighbour(offset: 1 | -1): Promise<void>;
+  openFiles(files: readonly File[]): Promise<void>
+  openDemoRoll(): Promise<void>
+  showFrame(id: string): Promise<void>
+  showNeighbour(offset: 1 | -1): Promise<void>
   /** Cut-on in nm, null full spectrum. Remaps an untouched chain to the default for it; a touched chain is left alone. */
-  stateFilter(id: string, filterNm: number | null): void;
+  stateFilter(id: string, filterNm: number | null): void
 
   // Picture
   /** Draws into the canvas until the returned function is called. */
-  attachPicture(canvas: HTMLCanvasElement): () => void;
-  setView(view: Partial<View>): void;
-  zoomAbout(place: Place, factor: number): void;
+  attachPicture(canvas: HTMLCanvasElement): () => void
+  setView(view: Partial<View>): void
+  zoomAbout(place: Place, factor: number): void
   /** Screen pixels (CSS) to a place in the frame, and back; null outside or while no frame is shown. */
-  placeAt(cssX: number, cssY: number): Place | null;
-  cssOf(place: Place): { readonly x: number; readonly y: number; readonly radius: number } | null;
+  placeAt(cssX: number, cssY: number): Place | null
+  cssOf(place: Place): { readonly x: number; readonly y: number; readonly radius: number } | null
 
   // Probe
-  setTool(tool: Tool): void;
-  setSampleRadius(radiusPx: number): void;
-  roam(place: Place | null): void;
-  commitProbe(): void;
+  setTool(tool: Tool): void
+  setSampleRadius(radiusPx: number): void
+  roam(place: Place | null): void
+  commitProbe(): void
   /** Ends the probe, or the gesture under way, leaving everything as it was. */
-  escape(): void;
+  escape(): void
 
   // Chain
-  selectStep(stepId: string | null): void;
-  setValues(stepId: string, values: Record<string, ControlValue>, name: string): void;
-  beginGesture(name: string): void;
+  selectStep(stepId: string | null): void
+  setValues(stepId: string, values: Record<string, ControlValue>, name: string): void
+  beginGesture(name: string): void
   /** Between begin and end; many calls become one history entry. */
-  changeValues(stepId: string, values: Record<string, ControlValue>): void;
-  endGesture(): void;
-  cancelGesture(): void;
-  setStepEnabled(stepId: string, enabled: boolean): void;
-  addStep(operationId: string): void;
-  removeStep(stepId: string): void;
-  moveStep(stepId: string, toIndex: number): void;
-  resetStep(stepId: string): void;
-  undo(): void;
-  redo(): void;
+  changeValues(stepId: string, values: Record<string, ControlValue>): void
+  endGesture(): void
+  cancelGesture(): void
+  setStepEnabled(stepId: string, enabled: boolean): void
+  addStep(operationId: string): void
+  removeStep(stepId: string): void
+  moveStep(stepId: string, toIndex: number): void
+  resetStep(stepId: string): void
+  undo(): void
+  redo(): void
 
   // Export
-  exportShown(request: ExportRequest): Promise<void>;
-  cancelTask(taskId: string): void;
-  dismissNotice(noticeId: string): void;
+  exportShown(request: ExportRequest): Promise<void>
+  cancelTask(taskId: string): void
+  dismissNotice(noticeId: string): void
 }
