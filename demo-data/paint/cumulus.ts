@@ -1,0 +1,234 @@
+// Fair-weather cumulus: a layer of flat-based clouds in space, marched once at moderate size towards the camera and lit by
+// marching on towards the sun. Angles are slopes (X/Z and height/Z), so the sky keeps its layout at every frame size.
+// Parameters are tuned by eye, without a source.
+import type { Material, Palette } from '../light/triplets.ts'
+import { type Air, throughAir } from './air.ts'
+import { createBrush, light } from './brush.ts'
+import type { Camera } from './camera.ts'
+import { type Band, coverIndex } from './canvas.ts'
+import { billow, createCloudVolume } from './cloud-volume.ts'
+import { hashUnit } from './hash.ts'
+import { fbm2, noise2 } from './noise.ts'
+
+export interface CumulusOptions {
+  readonly seed: number
+  /** Direction to the sun, unit vector. */
+  readonly sun: readonly [number, number, number]
+  /** Part of the sky that is cloud: about −.2 (few) to .1 (many); .0 is half and half. */
+  readonly cover: number
+  /** Slides the weather over the camera, km: try several and keep the best sky. */
+  readonly offsetKm: readonly [number, number]
+  /** Slopes that the map spans: across −reach…reach, up 0…top. */
+  readonly reach: number
+  readonly top: number
+  /** Columns of the map; 700 by default. */
+  readonly columns?: number
+}
+
+/** What a line of sight meets: transmission 0…1, sunlight and skylight on the cloud (1 = a white diffuser), distance in m. */
+export interface CloudSight {
+  transmission: number
+  sun: number
+  sky: number
+  distanceM: number
+}
+
+export interface Cumulus {
+  /** Looks along slopes `across`, `up`; `pixel` is the slope width of a pixel. */
+  sample(across: number, up: number, pixel: number, out: CloudSight): void
+}
+
+const baseKm = 1.25
+const thicknessKm = 1.2
+const farKm = 42
+const gridSide = 512
+const gridKm = 56
+const extinctionPerKm = 34
+
+function coverGrid(options: CumulusOptions): Float32Array {
+  const grid = new Float32Array(gridSide * gridSide)
+  for (let j = 0; j < gridSide; j++) {
+    const z = (j / gridSide) * gridKm - 4 + options.offsetKm[1]
+    for (let i = 0; i < gridSide; i++) {
+      const x = (i / gridSide - 0.5) * gridKm + options.offsetKm[0]
+      const c = fbm2(x / 2.3, z / 2.3, 3, options.seed) + options.cover
+      grid[j * gridSide + i] = c > 0 ? c ** 0.75 : -1
+    }
+  }
+  return grid
+}
+
+/** Prepares the sky: about 2 s for 700 columns. */
+export function createCumulus(options: CumulusOptions): Cumulus {
+  const volume = createCloudVolume(options.seed)
+  const grid = coverGrid(options)
+  const [sunX, sunY, sunZ] = options.sun
+
+  const density = (x: number, y: number, z: number, fine: boolean): number => {
+    const h = (y - baseKm) / thicknessKm
+    if (h < 0 || h > 1.25) return 0
+    const gi = (x / gridKm + 0.5) * gridSide
+    const gj = ((z + 4) / gridKm) * gridSide
+    const i = Math.floor(gi)
+    const j = Math.floor(gj)
+    if (i < 0 || j < 0 || i >= gridSide - 1 || j >= gridSide - 1) return 0
+    const u = gi - i
+    const v = gj - j
+    const p = j * gridSide + i
+    const near = grid[p] + (grid[p + 1] - grid[p]) * u
+    const c = near + (grid[p + gridSide] + (grid[p + gridSide + 1] - grid[p + gridSide]) * u - near) * v
+    const rough = 0.95 * c - h
+    if (rough < -0.5) return 0
+    let f = rough + (billow(volume, 0.42 * x, 0.5 * y, 0.42 * z) - 0.55) * (1 - 0.35 * h)
+    if (f < -0.2) return 0
+    const rx = 0.8 * x - 0.6 * z
+    const rz = 0.6 * x + 0.8 * z
+    f += 0.27 * (1 - 0.45 * h) * (billow(volume, 1.7 * rx, 1.7 * y, 1.7 * rz) - 0.55)
+    if (fine) f += 0.13 * (1 - 0.4 * h) * (billow(volume, 4.3 * x + 2.7 * y, 4.9 * y - 1.1 * z, 4.5 * z) - 0.55)
+    if (f <= 0) return 0
+    const floor = h < 0.05 ? h / 0.05 : 1
+    const d = 3.2 * f
+    return (d > 1 ? 1 : d) * floor
+  }
+
+  const columns = options.columns ?? 700
+  const rows = Math.max(2, Math.round((columns * options.top) / (2 * options.reach)))
+  const transmission = new Float32Array(columns * rows).fill(1)
+  const sunlight = new Float32Array(columns * rows)
+  const skylight = new Float32Array(columns * rows)
+  const distance = new Float32Array(columns * rows)
+  for (let j = 0; j < rows; j++) {
+    const up = ((rows - j - 0.5) / rows) * options.top
+    for (let i = 0; i < columns; i++) {
+      const across = ((i + 0.5) / columns - 0.5) * 2 * options.reach
+      const length = Math.sqrt(1 + across * across + up * up)
+      let z = baseKm / up
+      const zEnd = Math.min((baseKm + 1.25 * thicknessKm) / up, farKm)
+      if (z > farKm) continue
+      const jitter = hashUnit(i, j, options.seed)
+      let t = 1
+      let sun = 0
+      let sky = 0
+      let depth = 0
+      let first = true
+      while (z < zEnd && t > 0.01) {
+        let step = Math.max(0.018, 0.0085 * z)
+        if (first) z += step * jitter
+        first = false
+        const x = across * z
+        const y = up * z
+        const d = density(x, y, z, true)
+        if (d <= 0) {
+          const h = (y - baseKm) / thicknessKm
+          if (density(x, y, z, false) <= 0 && h > 0.02) step *= 1.7
+          z += step
+          continue
+        }
+        let tau = 0
+        let reach = 0.05
+        let s = 0.02
+        for (let k = 0; k < 5; k++) {
+          s += reach * 0.5
+          tau += density(x + sunX * s, y + sunY * s, z + sunZ * s, k < 2) * reach * extinctionPerKm
+          s += reach * 0.5
+          reach *= 1.75
+        }
+        const lit = 0.78 * Math.exp(-tau) + 0.42 * Math.exp(-0.28 * tau) + 0.18 * Math.exp(-0.07 * tau)
+        const absorbed = t * (1 - Math.exp(-d * extinctionPerKm * step * length))
+        const h = (y - baseKm) / thicknessKm
+        sun += absorbed * lit
+        sky += absorbed * (0.4 + 0.8 * Math.min(1, h))
+        depth += absorbed * z
+        t -= absorbed
+        z += step
+      }
+      const p = j * columns + i
+      const covered = 1 - t
+      if (covered < 0.002) continue
+      transmission[p] = t < 0.012 ? 0 : t
+      sunlight[p] = sun / covered
+      skylight[p] = sky / covered
+      distance[p] = (depth / covered) * 1000 * length
+    }
+  }
+  return { sample: createSampler(options, columns, rows, transmission, sunlight, skylight, distance) }
+}
+
+/** Bilinear lookup, weighted by cover, with a small noise warp and frayed edges: crisp wisps at any frame size. */
+function createSampler(
+  options: CumulusOptions,
+  columns: number,
+  rows: number,
+  transmission: Float32Array,
+  sunlight: Float32Array,
+  skylight: Float32Array,
+  distance: Float32Array,
+): Cumulus['sample'] {
+  const perSlope = columns / (2 * options.reach)
+  return (across, up, pixel, out) => {
+    let gx = (across + options.reach) * perSlope - 0.5
+    let gy = rows - up * perSlope - 0.5
+    if (transmissionAround(transmission, columns, rows, gx, gy) > 0.999) {
+      out.transmission = 1
+      return
+    }
+    const fp = pixel * perSlope * 0.45
+    gx += 1.25 * fbm2(gx * 0.45, gy * 0.45, 4, 71, fp)
+    gy += 1.25 * fbm2(gx * 0.45 + 40, gy * 0.45, 4, 75, fp)
+    const i = Math.max(0, Math.min(columns - 2, Math.floor(gx)))
+    const j = Math.max(0, Math.min(rows - 2, Math.floor(gy)))
+    const u = Math.max(0, Math.min(1, gx - i))
+    const v = Math.max(0, Math.min(1, gy - j))
+    const p = j * columns + i
+    let covered = 0
+    let sun = 0
+    let sky = 0
+    let far = 0
+    for (let k = 0; k < 4; k++) {
+      const q = p + (k & 1) + (k >> 1) * columns
+      const w = (k & 1 ? u : 1 - u) * (k >> 1 ? v : 1 - v) * (1 - transmission[q])
+      covered += w
+      sun += w * sunlight[q]
+      sky += w * skylight[q]
+      far += w * distance[q]
+    }
+    if (covered < 0.002) {
+      out.transmission = 1
+      return
+    }
+    const grain = noise2(gx * 1.7, gy * 1.7, 77) * Math.max(0, 1 - fp * 3)
+    const t = 1 - covered
+    out.transmission = Math.max(0, Math.min(1, t + 1.1 * t * covered * grain))
+    out.sun = (sun / covered) * (1 + 0.05 * grain)
+    out.sky = sky / covered
+    out.distanceM = far / covered
+  }
+}
+
+function transmissionAround(map: Float32Array, columns: number, rows: number, gx: number, gy: number): number {
+  const x = Math.max(2, Math.min(columns - 3, Math.round(gx)))
+  const y = Math.max(2, Math.min(rows - 3, Math.round(gy)))
+  const p = y * columns + x
+  const cross = Math.min(map[p - 2], map[p + 2], map[p - 2 * columns], map[p + 2 * columns])
+  return Math.min(map[p], cross, map[p - 1 - columns], map[p + 1 + columns], map[p + 1 - columns], map[p - 1 + columns])
+}
+
+/** Paints the clouds over the sky of the band, down to the horizon. */
+export function paintCumulus(band: Band, camera: Camera, cumulus: Cumulus, palette: Palette, air: Air): void {
+  const cloud: Material = palette.of('cloud')
+  const brush = createBrush()
+  const sight: CloudSight = { transmission: 1, sun: 0, sky: 0, distanceM: 0 }
+  const pixel = 1 / camera.focalPx
+  const last = Math.min(band.y1, Math.ceil(camera.horizonY))
+  for (let y = band.y0; y < last; y++) {
+    const up = (camera.horizonY - y - 0.5) * pixel
+    const row = (y - band.y0) * band.width
+    for (let x = 0; x < band.width; x++) {
+      cumulus.sample((x + 0.5 - camera.centreX) * pixel, up, pixel, sight)
+      if (sight.transmission >= 0.999) continue
+      light(brush, cloud, sight.sun, sight.sky)
+      throughAir(brush, air, sight.distanceM)
+      coverIndex(band, row + x, 1 - sight.transmission, brush)
+    }
+  }
+}
