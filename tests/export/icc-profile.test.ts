@@ -13,7 +13,12 @@ import { hasTool } from '../support/outside-tools.ts'
 const folder = mkdtempSync(join(tmpdir(), 'rimeleaf-icc-'))
 afterAll(() => rmSync(folder, { recursive: true }))
 
-const linearSpaces = { srgb: 'srgb-linear', displayP3: 'p3-linear', rec2020: 'rec2020-linear', romm: 'prophoto-linear' }
+const linearSpaces = {
+  srgb: 'srgb-linear',
+  'display-p3': 'p3-linear',
+  rec2020: 'rec2020-linear',
+  romm: 'prophoto-linear',
+}
 const ids = Object.keys(OUTPUT_SPACES) as OutputSpaceId[]
 const linearColours = [
   [1, 1, 1],
