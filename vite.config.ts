@@ -21,7 +21,11 @@ const softwareGl = [
   '--enable-unsafe-swiftshader',
 ]
 
-const optimizeDeps = { include: ['three'], exclude: ['@jsquash/jpeg', 'libraw-wasm'] }
+// Packages found only while a test runs would make the page reload in its middle.
+const optimizeDeps = {
+  include: ['three', 'colorjs.io', 'comlink', 'browser-fs-access', 'idb', 'valibot', 'zustand/vanilla'],
+  exclude: ['@jsquash/jpeg', 'libraw-wasm'],
+}
 
 export default defineConfig({
   root: 'src',

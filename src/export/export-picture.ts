@@ -34,9 +34,6 @@ export interface ExportJob extends ExportSettings {
   onProgress(fraction: number): void
 }
 
-/** File name ending of a format, with its dot. */
-export const fileEnding = (format: ExportFormat) => (format === 'jpeg' ? '.jpg' : '.tif')
-
 /**
  * Renders and writes the file and finishes the sink.
  * @throws RangeError for a picture its format cannot hold, the signal's reason when cancelled, or what renderer and sink

@@ -76,7 +76,7 @@ export function iccProfile(space: OutputSpace): Uint8Array<ArrayBuffer> {
   for (const [signature, bytes] of tags) {
     if (!offsets.has(bytes)) {
       offsets.set(bytes, dataStart + data.length)
-      data.push(...bytes, ...new Array<number>((4 - (bytes.length % 4)) % 4).fill(0))
+      data.push(...bytes, ...[0, 0, 0].slice(0, (4 - (bytes.length % 4)) % 4))
     }
     table.push(...ascii(signature), ...uint32(offsets.get(bytes)!), ...uint32(bytes.length))
   }

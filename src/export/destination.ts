@@ -1,0 +1,31 @@
+// Asks where an exported file should go, and hands over what could not be streamed there. Page only, not for workers.
+// Browsers with file access get a handle to stream into; the others collect the file and download it.
+import { fileSave, supported as hasFileAccess } from 'browser-fs-access'
+import type { ExportFormat } from './export-picture.ts'
+
+const types: Record<ExportFormat, { readonly description: string; readonly mime: `image/${string}` }> = {
+  tiff16: { description: 'TIFF picture', mime: 'image/tiff' },
+  tiff8: { description: 'TIFF picture', mime: 'image/tiff' },
+  jpeg: { description: 'JPEG picture', mime: 'image/jpeg' },
+}
+
+const endingOf = (name: string) => name.slice(name.lastIndexOf('.')) as `.${string}`
+
+/**
+ * The file the user chose, or 'download' where the browser cannot write files. Must be called while a press is handled.
+ * @throws DOMException 'AbortError' when the user chose none
+ */
+export async function chooseDestination(
+  name: string,
+  format: ExportFormat,
+): Promise<FileSystemFileHandle | 'download'> {
+  if (!hasFileAccess) return 'download'
+  const { description, mime } = types[format]
+  return showSaveFilePicker({ suggestedName: name, types: [{ description, accept: { [mime]: [endingOf(name)] } }] })
+}
+
+/** Downloads a collected file under `name`. */
+export async function downloadFile(file: Blob, name: string, format: ExportFormat): Promise<void> {
+  const { description, mime } = types[format]
+  await fileSave(new Blob([file], { type: mime }), { fileName: name, extensions: [endingOf(name)], description })
+}

@@ -1,0 +1,24 @@
+// A sink in a file the user chose. The browser writes to a file of its own and puts it in place of the chosen one when it
+// is closed, so that an older file of that name stays whole until then.
+import type { Sink } from './sink.ts'
+
+/** Newer than the type declarations; browsers without it leave the empty file their dialog made. */
+type RemovableHandle = FileSystemFileHandle & { remove?(): Promise<void> }
+
+export async function fileHandleSink(handle: FileSystemFileHandle): Promise<Sink> {
+  const file = await handle.createWritable()
+  let end = 0
+  return {
+    async append(bytes) {
+      await file.write({ type: 'write', position: end, data: bytes })
+      end += bytes.length
+    },
+    replace: (position, bytes) => file.write({ type: 'write', position, data: bytes }),
+    finish: () => file.close(),
+    async abandon() {
+      await file.abort().catch(() => undefined)
+      const left = await handle.getFile()
+      if (left.size === 0) await (handle as RemovableHandle).remove?.()
+    },
+  }
+}
