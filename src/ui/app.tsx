@@ -1,0 +1,44 @@
+// The whole screen for one workbench.
+import { useStore } from 'zustand'
+
+import type { Workbench } from '../workbench/workbench.ts'
+import { Bench } from './bench.tsx'
+import { DropEverywhere } from './drop-everywhere.tsx'
+import { ExportDialog } from './export-dialog.tsx'
+import { HelpDialog } from './help-dialog.tsx'
+import { Notices } from './notices.tsx'
+import { screen } from './screen-store.ts'
+import { useShortcuts } from './shortcuts.ts'
+import { StartScreen } from './start-screen.tsx'
+import { useSession, WorkbenchProvider } from './workbench-context.tsx'
+import './styles/tokens.css'
+import './styles/bench.css'
+import './styles/chain.css'
+import './styles/picture.css'
+import './styles/controls.css'
+import './styles/panel.css'
+import './styles/overlays.css'
+import './styles/start.css'
+
+function Screen() {
+  useShortcuts()
+  const dialog = useStore(screen, (state) => state.dialog)
+  const isEmpty = useSession((session) => session.entries.length === 0)
+  return (
+    <>
+      {isEmpty ? <StartScreen /> : <Bench />}
+      {dialog === 'help' && <HelpDialog />}
+      {dialog === 'export' && <ExportDialog />}
+      <Notices />
+      <DropEverywhere />
+    </>
+  )
+}
+
+export function App({ workbench }: { workbench: Workbench }) {
+  return (
+    <WorkbenchProvider workbench={workbench}>
+      <Screen />
+    </WorkbenchProvider>
+  )
+}

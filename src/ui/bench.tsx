@@ -1,0 +1,30 @@
+// The bench: top line, chain, picture, panel of the selected step, status line.
+import { ChainRail } from './chain-rail.tsx'
+import { FrameFactsPanel } from './frame-facts.tsx'
+import { Picture } from './picture.tsx'
+import { StatusLine } from './status-line.tsx'
+import { StepPanel } from './step-panel.tsx'
+import { TopBar } from './top-bar.tsx'
+import { useChain } from './selected-step.ts'
+import { useSession } from './workbench-context.tsx'
+
+export function Bench() {
+  const hasFrame = useSession((session) => session.shown !== null)
+  const hasChain = useChain().length > 0
+  return (
+    <div className="bench">
+      <TopBar />
+      {hasChain && <ChainRail />}
+      <main className="bench-main">
+        <Picture />
+      </main>
+      {hasFrame && (
+        <aside className="panel" aria-label="Selected step and frame">
+          <StepPanel />
+          <FrameFactsPanel />
+        </aside>
+      )}
+      <StatusLine />
+    </div>
+  )
+}

@@ -1,0 +1,27 @@
+// The name of the roll; behind it, more frames can be brought in.
+import { ChevronDown } from 'lucide-react'
+import { Button } from 'react-aria-components/Button'
+import { Dialog, DialogTrigger } from 'react-aria-components/Dialog'
+import { Popover } from 'react-aria-components/Popover'
+
+import { OpenDemoButton, OpenFilesButton } from './open-files.tsx'
+
+export function OpenMore({ rollName }: { rollName: string }) {
+  return (
+    <DialogTrigger>
+      <Button className="button plain roll-name">
+        <span className="roll-text">{rollName}</span>
+        <ChevronDown aria-hidden="true" />
+      </Button>
+      <Popover className="popover" placement="bottom start">
+        <Dialog aria-label="Roll" className="list">
+          <OpenFilesButton className="list-item">Open raw files…</OpenFilesButton>
+          <OpenFilesButton className="list-item" folder>
+            Open a folder…
+          </OpenFilesButton>
+          <OpenDemoButton className="list-item">Open the demo roll</OpenDemoButton>
+        </Dialog>
+      </Popover>
+    </DialogTrigger>
+  )
+}

@@ -1,0 +1,90 @@
+// The keys of the bench in one table: what the help lists is what the page obeys.
+import { useEffect } from 'react'
+
+import type { Workbench } from '../workbench/workbench.ts'
+import { showPixels, showWhole, zoomByNotch } from './picture-view.ts'
+import { endProbe, leaveProbe, startProbe } from './probe-tool.ts'
+import { stepSampleRadius } from './sample-radius.ts'
+import { openDialog, screen } from './screen-store.ts'
+import { useWorkbench } from './workbench-context.tsx'
+
+interface SingleKey {
+  readonly key: string
+  readonly does: string
+  readonly run: (workbench: Workbench) => void
+}
+
+export const singleKeys: readonly SingleKey[] = [
+  { key: ',', does: 'Smaller sample', run: (workbench) => stepSampleRadius(workbench, -1) },
+  { key: '.', does: 'Larger sample', run: (workbench) => stepSampleRadius(workbench, 1) },
+  { key: 'W', does: 'The whole picture', run: showWhole },
+  { key: 'S', does: 'Sensor pixel for screen pixel (1:1)', run: showPixels },
+  { key: '+', does: 'Closer', run: (workbench) => zoomByNotch(workbench, 1) },
+  { key: '-', does: 'Further away', run: (workbench) => zoomByNotch(workbench, -1) },
+  { key: '?', does: 'This page', run: () => openDialog('help') },
+]
+
+/** Keys that work only where the focus is, or with a modifier; for the help page. */
+export const otherKeys: readonly (readonly [keys: string, does: string])[] = [
+  ['N held', 'Probe for a neutral while held; a tap takes the probe up or puts it away'],
+  ['Arrows on the picture', 'Roam with the probe, or move the picture; with shift in large steps'],
+  ['Enter', 'Keep the neutral of the place under the probe'],
+  ['Escape', 'Put the probe away and leave all as it was'],
+  ['Page up, Page down', 'Previous and next frame'],
+  ['Wheel, shift + wheel', 'Zoom about the pointer; size of the sample'],
+  ['Arrows, Page, Home, End on a slider', 'Move it; with shift finely; Delete resets'],
+  ['Shift + arrows on a step', 'Move the step along the chain; Delete removes it'],
+  ['Ctrl or ⌘ + Z, with shift', 'Undo, redo'],
+]
+
+/** Longest press of N that counts as a tap, in ms (our choice). */
+const tapMs = 350
+
+/** Where keys belong to what is typed or chosen. */
+function isTaken(target: EventTarget | null): boolean {
+  return (
+    target instanceof Element && target.closest('input, textarea, [role=dialog], [role=listbox], [role=menu]') !== null
+  )
+}
+
+export function useShortcuts(): void {
+  const workbench = useWorkbench()
+  useEffect(() => {
+    let nPress: { at: number; wasProbing: boolean } | null = null
+
+    const press = (event: KeyboardEvent) => {
+      const { dialog, singleKeys: keysOn } = screen.getState()
+      const { tool, shown } = workbench.session.getState()
+      if (event.defaultPrevented || dialog || isTaken(event.target) || event.altKey) return
+      const key = event.key.toLowerCase()
+      if (event.ctrlKey || event.metaKey) {
+        if (key !== 'z') return
+        event.preventDefault()
+        if (event.shiftKey) workbench.redo()
+        else workbench.undo()
+      } else if (key === 'pageup') void workbench.showNeighbour(-1)
+      else if (key === 'pagedown') void workbench.showNeighbour(1)
+      else if (key === 'escape' && tool === 'probe') leaveProbe(workbench)
+      else if (!keysOn) return
+      else if (key === 'n' && shown && !event.repeat) {
+        nPress = { at: event.timeStamp, wasProbing: tool === 'probe' }
+        if (tool !== 'probe') startProbe(workbench)
+      } else if (shown || key === '?') {
+        singleKeys.find((single) => single.key.toLowerCase() === key)?.run(workbench)
+      }
+    }
+    const release = (event: KeyboardEvent) => {
+      if (!nPress || event.key.toLowerCase() !== 'n') return
+      const tapped = event.timeStamp - nPress.at < tapMs
+      if (!tapped || nPress.wasProbing) endProbe(workbench)
+      nPress = null
+    }
+
+    addEventListener('keydown', press)
+    addEventListener('keyup', release)
+    return () => {
+      removeEventListener('keydown', press)
+      removeEventListener('keyup', release)
+    }
+  }, [workbench])
+}

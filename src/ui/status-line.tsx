@@ -1,0 +1,72 @@
+// The line under the picture: the probe and what it reads on the left, how the picture is seen and running work on the right.
+import { Crosshair, Minus, Plus } from 'lucide-react'
+import { useStore } from 'zustand'
+import { Button } from 'react-aria-components/Button'
+import { Group } from 'react-aria-components/Group'
+
+import { IconButton } from './icon-button.tsx'
+import { endProbe, startProbe } from './probe-tool.ts'
+import { stepSampleRadius } from './sample-radius.ts'
+import { screen } from './screen-store.ts'
+import { TaskProgress } from './task-progress.tsx'
+import { useSession, useWorkbench } from './workbench-context.tsx'
+import { ZoomControls } from './zoom-controls.tsx'
+
+function PointedPixel() {
+  const pointer = useStore(screen, ({ pointer }) => pointer)
+  const shown = useSession((session) => session.shown)
+  if (!pointer || !shown) return null
+  return (
+    <span className="reading">
+      column {Math.floor(pointer.x * shown.width)}, row {Math.floor(pointer.y * shown.height)}
+    </span>
+  )
+}
+
+function ProbeReading() {
+  const workbench = useWorkbench()
+  const radius = useSession((session) => session.sampleRadiusPx)
+  const probe = useSession((session) => session.probe)
+  return (
+    <>
+      <Group className="sample-size" aria-label="Sample size">
+        <IconButton label="Smaller sample" onPress={() => stepSampleRadius(workbench, -1)}>
+          <Minus />
+        </IconButton>
+        <span className="sample-words">sample {radius * 2} px wide</span>
+        <IconButton label="Larger sample" onPress={() => stepSampleRadius(workbench, 1)}>
+          <Plus />
+        </IconButton>
+      </Group>
+      <span className="reading">{probe ? probe.reading.sentence : 'Point at what could be neutral'}</span>
+      {probe?.neutral && (
+        <Button className="button prime keep" onPress={workbench.commitProbe}>
+          Keep this neutral
+        </Button>
+      )}
+    </>
+  )
+}
+
+export function StatusLine() {
+  const workbench = useWorkbench()
+  const probing = useSession((session) => session.tool === 'probe')
+  const canProbe = useSession((session) => session.shown !== null)
+  return (
+    <footer className="status">
+      <Button
+        className="button probe-button"
+        aria-pressed={probing}
+        isDisabled={!canProbe}
+        onPress={() => (probing ? endProbe(workbench) : startProbe(workbench))}
+      >
+        <Crosshair aria-hidden="true" />
+        Probe
+      </Button>
+      {probing ? <ProbeReading /> : <PointedPixel />}
+      <span className="spring" />
+      <TaskProgress />
+      {canProbe && <ZoomControls />}
+    </footer>
+  )
+}

@@ -1,0 +1,45 @@
+// The top line: where one is in the roll, which filter the frame was taken with, undo and redo by name, help and export.
+import { ChevronLeft, ChevronRight, CircleHelp } from 'lucide-react'
+import { Button } from 'react-aria-components/Button'
+import { Group } from 'react-aria-components/Group'
+
+import { FilterStatement } from './filter-statement.tsx'
+import { FrameList } from './frame-list.tsx'
+import { HistoryButtons } from './history-buttons.tsx'
+import { IconButton } from './icon-button.tsx'
+import { OpenMore } from './open-more.tsx'
+import { openDialog } from './screen-store.ts'
+import { useSession, useWorkbench } from './workbench-context.tsx'
+
+export function TopBar() {
+  const workbench = useWorkbench()
+  const rollName = useSession((session) => session.rollName)
+  const position = useSession((session) => session.entries.findIndex((entry) => entry.id === session.shownId) + 1)
+  const count = useSession((session) => session.entries.length)
+  const canExport = useSession((session) => session.shown !== null)
+
+  return (
+    <header className="top-bar">
+      <h1 className="name">Rimeleaf</h1>
+      <OpenMore rollName={rollName} />
+      <Group className="frame-steps" aria-label="Frame">
+        <IconButton label="Previous frame" isDisabled={position <= 1} onPress={() => workbench.showNeighbour(-1)}>
+          <ChevronLeft />
+        </IconButton>
+        <FrameList position={position} count={count} />
+        <IconButton label="Next frame" isDisabled={position >= count} onPress={() => workbench.showNeighbour(1)}>
+          <ChevronRight />
+        </IconButton>
+      </Group>
+      <FilterStatement />
+      <span className="spring" />
+      <HistoryButtons />
+      <IconButton label="Help and keys" onPress={() => openDialog('help')}>
+        <CircleHelp />
+      </IconButton>
+      <Button className="button prime" isDisabled={!canExport} onPress={() => openDialog('export')}>
+        Export
+      </Button>
+    </header>
+  )
+}

@@ -1,0 +1,200 @@
+// A workbench in memory for tests of the screen: real stores and edits, a painted picture, and a list of what was asked of it.
+import { createStore } from 'zustand/vanilla'
+
+import { createEditStore } from '../../src/edits/edit-store.ts'
+import { addStep, type Chain } from '../../src/edits/stack.ts'
+import { createChainCommands } from '../../src/workbench/chain-commands.ts'
+import { changeEntry, createSessionStore, dismissNotice } from '../../src/workbench/session-store.ts'
+import type { Place, Probe, RollEntry, Session, ShownFrame } from '../../src/workbench/session.ts'
+import { cssOf, layoutOf, placeAt, zoomedAbout } from '../../src/workbench/view-geometry.ts'
+import type { ShownEdit, Workbench } from '../../src/workbench/workbench.ts'
+import { paintScene, sceneColour } from './painted-scene.ts'
+
+const frameSize = { width: 6016, height: 4016 }
+
+const metadata = {
+  make: 'Made-up',
+  model: 'Converted One',
+  lens: '35 mm f/2',
+  iso: 200,
+  exposureTimeS: 1 / 250,
+  apertureF: 8,
+  focalLengthMm: 35,
+  takenAt: '2024:05:07 14:03:20',
+}
+
+function shownFrame(entry: RollEntry): ShownFrame {
+  return {
+    id: entry.id,
+    fileName: entry.fileName,
+    ...frameSize,
+    sensorKind: 'Bayer mosaic',
+    facts: {
+      meanCameraRgb: [0.3, 0.2, 0.15],
+      referenceNeutral: [0.6, -0.4],
+      noise: { fullScaleElectrons: 50_000, readNoiseElectrons: 4 },
+      cameraToXyz: null,
+      filterNm: entry.statedFilterNm,
+      aspect: frameSize.width / frameSize.height,
+    },
+    metadata,
+    warnings: [],
+  }
+}
+
+/** What the probe would say of the painted scene. */
+function probeAt(place: Place): Probe {
+  const [red, green, blue] = sceneColour(place.x, place.y)
+  const clipped = red > 0.93
+  return {
+    place,
+    reading: {
+      cells: 412,
+      clippedShare: clipped ? 0.4 : 0,
+      errorStops: 0.01,
+      reliability: clipped ? 'clipped' : 'good',
+      sentence: clipped
+        ? 'Clipped: 40 % of the cells hold no colour any more'
+        : 'Good pick: 412 cells, none clipped, ±0.01 stop',
+      meanCameraRgb: [red, green, blue],
+    },
+    neutral: clipped ? null : { redStops: Math.log2(green / red), blueStops: Math.log2(green / blue) },
+  }
+}
+
+function firstChain(): Chain {
+  let chain: Chain = []
+  for (const id of ['neutral', 'channelMix', 'hueTurn', 'exposureContrast', 'outputTransform'])
+    chain = addStep(chain, id)
+  return chain
+}
+
+export interface FakeWorkbench extends Workbench {
+  /** Commands in the order in which they came, with their arguments. */
+  readonly calls: [name: string, ...args: unknown[]][]
+}
+
+/** A workbench with these frames in its roll, the first ready one shown. */
+export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbench {
+  const session = createSessionStore()
+  const edits = createEditStore()
+  const edit = createStore<{ readonly shown: ShownEdit | null }>(() => ({ shown: null }))
+  const calls: FakeWorkbench['calls'] = []
+  const viewport = { width: 1, height: 1, devicePixelRatio }
+  const layout = () => layoutOf(session.getState().view, frameSize, viewport)
+  const set = (change: Partial<Session>) => session.setState(change)
+  const commands = createChainCommands(session, edits)
+
+  edits.store.subscribe(({ frames }) => {
+    const history = frames[session.getState().shownId ?? '']
+    if (!history) return
+    edit.setState({
+      shown: {
+        chain: history.chain,
+        undoName: history.past.at(-1)?.name ?? null,
+        redoName: history.future.at(-1)?.name ?? null,
+      },
+    })
+  })
+
+  async function showFrame(id: string) {
+    const entry = session.getState().entries.find((one) => one.id === id)!
+    set({ shownId: id, shown: entry.state.kind === 'ready' ? shownFrame(entry) : null })
+    edits.open(id, edits.history(id)?.chain ?? firstChain())
+    set({ selectedStepId: edits.history(id)!.chain[0].id })
+  }
+
+  function attachPicture(canvas: HTMLCanvasElement) {
+    const scene = paintScene(900, 600)
+    const draw = () => {
+      const { left, top, scale } = layout()
+      const context = canvas.getContext('2d')!
+      canvas.width = viewport.width
+      canvas.height = viewport.height
+      if (session.getState().shown)
+        context.drawImage(scene, left, top, frameSize.width * scale, frameSize.height * scale)
+    }
+    const observer = new ResizeObserver(() => {
+      Object.assign(viewport, { width: canvas.clientWidth, height: canvas.clientHeight })
+      draw()
+    })
+    observer.observe(canvas)
+    const stop = session.subscribe(draw)
+    return () => {
+      stop()
+      observer.disconnect()
+    }
+  }
+
+  const workbench: Workbench = {
+    ...commands,
+    session,
+    edit,
+    async openFiles() {},
+    async openDemoRoll() {
+      set({ entries, rollName: 'Lower meadow' })
+      const first = entries.find((entry) => entry.state.kind === 'ready')
+      if (first) await showFrame(first.id)
+    },
+    showFrame,
+    async showNeighbour(offset) {
+      const { entries: now, shownId } = session.getState()
+      const next = now[now.findIndex((entry) => entry.id === shownId) + offset]
+      if (next) await showFrame(next.id)
+    },
+    stateFilter: (id, statedFilterNm) => changeEntry(session, id, { statedFilterNm }),
+    attachPicture,
+    setView: (view) => set({ view: { ...session.getState().view, ...view } }),
+    zoomAbout: (place, factor) =>
+      set({ view: zoomedAbout(session.getState().view, frameSize, viewport, place, factor) }),
+    placeAt: (x, y) => (session.getState().shown ? placeAt(layout(), frameSize, x, y) : null),
+    cssOf(place) {
+      if (!session.getState().shown) return null
+      const { scale } = layout()
+      return { ...cssOf(layout(), frameSize, place), radius: session.getState().sampleRadiusPx * scale }
+    },
+    setTool: (tool) => set({ tool }),
+    setSampleRadius: (sampleRadiusPx) => set({ sampleRadiusPx }),
+    roam: (place) => set({ probe: place && probeAt(place) }),
+    commitProbe() {
+      const { probe } = session.getState()
+      const step = edit.getState().shown?.chain[0]
+      if (probe?.neutral && step) commands.setValues(step.id, { ...probe.neutral }, 'Neutral')
+      set({ probe: null, tool: 'pan' })
+    },
+    escape: () => set({ probe: null }),
+    async exportShown() {},
+    cancelTask: (id) => set({ tasks: session.getState().tasks.filter((task) => task.id !== id) }),
+    dismissNotice: (id) => dismissNotice(session, id),
+  }
+
+  const recorded = Object.entries(workbench).map(([name, member]) => [
+    name,
+    typeof member === 'function'
+      ? (...args: unknown[]) => {
+          calls.push([name, ...args])
+          return (member as (...given: unknown[]) => unknown)(...args)
+        }
+      : member,
+  ])
+  return { ...(Object.fromEntries(recorded) as Workbench), calls }
+}
+
+/** A small roll: ready frames, one being read, one that failed. */
+export function smallRoll(): RollEntry[] {
+  const states: RollEntry['state'][] = [
+    { kind: 'ready' },
+    { kind: 'ready' },
+    { kind: 'ready' },
+    { kind: 'working', doing: 'Reading the sensor', fraction: 0.4 },
+    { kind: 'waiting' },
+    { kind: 'failed', reason: 'The file ends in the middle of its picture data. Copy it from the card again.' },
+  ]
+  return states.map((state, i) => ({
+    id: `frame-${i + 1}`,
+    fileName: `meadow-${String(i + 1).padStart(2, '0')}.dng`,
+    state,
+    pictureUrl: null,
+    statedFilterNm: i === 0 ? 590 : undefined,
+  }))
+}
