@@ -1,6 +1,8 @@
 // The demo roll: eight frames from an invented place, Heron Mere, as two converted cameras with various filters would have
 // brought them home. Scenes are loaded only when a frame is made.
 import type { Scene } from './paint/scene.ts'
+import type { Shot } from './dng/dng-file.ts'
+import type { Exposure } from './sensor/expose.ts'
 import type { FilterName, SensorName } from './spectra.ts'
 
 export interface RollFrame {
@@ -13,7 +15,11 @@ export interface RollFrame {
   readonly seed: number
   /** Sun at about 11° elevation instead of a high one. */
   readonly lowSun?: boolean
+  readonly exposure: Exposure
+  readonly shot: Omit<Shot, 'description'>
 }
+
+const lens = 'Simulated 24-35 mm'
 
 export const roll: readonly RollFrame[] = [
   {
@@ -23,6 +29,8 @@ export const roll: readonly RollFrame[] = [
     sensor: 'A',
     filter: '720',
     seed: 101,
+    exposure: { phase: 'RGGB', black: [512, 514, 511, 513], orientation: 1, iso: 100, exposureEv: -0.25 },
+    shot: { lens, exposureTime: [1, 125], aperture: 8, focalLengthMm: 29, takenAt: '2024:06:08 10:42:16' },
   },
   {
     id: 'mere-02-lake-590',
@@ -31,6 +39,8 @@ export const roll: readonly RollFrame[] = [
     sensor: 'A',
     filter: '590',
     seed: 102,
+    exposure: { phase: 'GRBG', black: [512, 514, 511, 513], orientation: 1, iso: 100, exposureEv: -0.3 },
+    shot: { lens, exposureTime: [1, 160], aperture: 8, focalLengthMm: 28, takenAt: '2024:06:08 11:31:40' },
   },
   {
     id: 'mere-03-barn-665',
@@ -39,6 +49,8 @@ export const roll: readonly RollFrame[] = [
     sensor: 'B',
     filter: '665',
     seed: 103,
+    exposure: { phase: 'GBRG', black: [255, 258, 257, 256], orientation: 1, iso: 200, exposureEv: 0.1 },
+    shot: { lens, exposureTime: [1, 60], aperture: 9, focalLengthMm: 28, takenAt: '2024:09:21 15:05:12' },
   },
   {
     id: 'mere-04-woodland-720',
@@ -47,6 +59,8 @@ export const roll: readonly RollFrame[] = [
     sensor: 'B',
     filter: '720',
     seed: 104,
+    exposure: { phase: 'BGGR', black: [255, 258, 257, 256], orientation: 1, iso: 800, exposureEv: 0.6 },
+    shot: { lens, exposureTime: [1, 40], aperture: 5.6, focalLengthMm: 30, takenAt: '2024:07:14 09:18:55' },
   },
   {
     id: 'mere-05-courtyard-590',
@@ -55,6 +69,8 @@ export const roll: readonly RollFrame[] = [
     sensor: 'A',
     filter: '590',
     seed: 105,
+    exposure: { phase: 'BGGR', black: [512, 514, 511, 513], orientation: 6, iso: 100, exposureEv: -0.2 },
+    shot: { lens, exposureTime: [1, 125], aperture: 8, focalLengthMm: 24, takenAt: '2024:07:13 16:20:03' },
   },
   {
     id: 'mere-06-dunes-850',
@@ -64,6 +80,15 @@ export const roll: readonly RollFrame[] = [
     filter: '850',
     seed: 106,
     lowSun: true,
+    exposure: {
+      phase: 'GBRG',
+      black: [512, 514, 511, 513],
+      orientation: 1,
+      iso: 100,
+      exposureEv: 0.5,
+      hotSpot: { gain: [1.16, 1.19, 1.21], radius: 0.24 },
+    },
+    shot: { lens, exposureTime: [1, 80], aperture: 11, focalLengthMm: 26, takenAt: '2024:08:02 19:48:27' },
   },
   {
     id: 'mere-07-garden-full',
@@ -72,6 +97,8 @@ export const roll: readonly RollFrame[] = [
     sensor: 'B',
     filter: 'none',
     seed: 107,
+    exposure: { phase: 'GRBG', black: [255, 258, 257, 256], orientation: 1, iso: 200, exposureEv: -0.1 },
+    shot: { lens, exposureTime: [1, 250], aperture: 7.1, focalLengthMm: 32, takenAt: '2024:07:13 11:02:33' },
   },
   {
     id: 'mere-08-coast-590',
@@ -80,6 +107,8 @@ export const roll: readonly RollFrame[] = [
     sensor: 'B',
     filter: '590',
     seed: 108,
+    exposure: { phase: 'RGGB', black: [255, 258, 257, 256], orientation: 1, iso: 200, exposureEv: -0.35 },
+    shot: { lens, exposureTime: [1, 320], aperture: 8, focalLengthMm: 27, takenAt: '2024:08:03 10:11:48' },
   },
 ]
 
