@@ -1,6 +1,7 @@
 // What the screen shows, as plain data: the roll, the shown frame, the probe, the view, work in progress and messages.
 // Pixels never live here; the chain of a frame lives in the edit store.
 import type { ExposureMetadata, FrameFacts } from '../frame/frame.ts'
+import type { PatchSample } from '../frame/sample-patch.ts'
 
 /** How a roll entry stands. */
 export type EntryState =
@@ -39,25 +40,10 @@ export interface Place {
   readonly y: number
 }
 
-export type Reliability = 'good' | 'fair' | 'poor' | 'too dark' | 'clipped'
-
-/** What a sample at a place says about itself. */
-export interface SampleReading {
-  readonly cells: number
-  readonly clippedShare: number
-  /** Expected error of the neutral in stops (one standard deviation). */
-  readonly errorStops: number
-  readonly reliability: Reliability
-  /** One line for people, e.g. "Good pick: 412 cells, none clipped, ±0.01 stop". */
-  readonly sentence: string
-  /** Mean cameraRgb, or null where nothing usable lies there. */
-  readonly meanCameraRgb: readonly [number, number, number] | null
-}
-
 /** The roaming neutral picker; null when it is not over the picture. */
 export interface Probe {
   readonly place: Place
-  readonly reading: SampleReading
+  readonly reading: PatchSample
   /** Neutral the place would give (log2 gains), or null where the sample is unusable. */
   readonly neutral: { readonly redStops: number; readonly blueStops: number } | null
 }

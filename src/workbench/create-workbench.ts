@@ -1,0 +1,57 @@
+// Puts the workbench together: stores, decoder, picture and the commands that connect them.
+import { createStore } from 'zustand/vanilla'
+
+import { startDecodeClient } from '../decode/decode-client.ts'
+import { createEditStore } from '../edits/edit-store.ts'
+import { redoName, undoName } from '../edits/history.ts'
+import { createChainCommands } from './chain-commands.ts'
+import { createExportCommand } from './export-command.ts'
+import { createFrameCache } from './frame-cache.ts'
+import { createOpenRoll } from './open-roll.ts'
+import { createPicture } from './picture.ts'
+import { createProbeCommands } from './probe.ts'
+import { createRollCommands } from './roll-commands.ts'
+import { createSessionStore, dismissNotice } from './session-store.ts'
+import { createTaskList } from './tasks.ts'
+import type { ShownEdit, Workbench } from './workbench.ts'
+
+export function createWorkbench(): Workbench {
+  const session = createSessionStore()
+  const edits = createEditStore()
+  const edit = createStore<{ shown: ShownEdit | null }>(() => ({ shown: null }))
+  const frames = createFrameCache()
+  const tasks = createTaskList(session)
+  const picture = createPicture(session, edits)
+  const roll = createOpenRoll(session, edits, frames, startDecodeClient())
+
+  /** Keeps what the screen reads of the shown frame's history in step with it. */
+  function followEdits(): void {
+    const id = session.getState().shown?.id
+    const history = id === undefined ? undefined : edits.history(id)
+    const before = edit.getState().shown
+    if (!history) return before === null ? undefined : edit.setState({ shown: null })
+    const now = { chain: history.chain, undoName: undoName(history), redoName: redoName(history) }
+    const same = before?.chain === now.chain && before.undoName === now.undoName && before.redoName === now.redoName
+    if (!same) edit.setState({ shown: now })
+  }
+  edits.store.subscribe(followEdits)
+  session.subscribe((now, before) => {
+    if (now.shown !== before.shown) followEdits()
+  })
+
+  return {
+    session,
+    edit,
+    ...createRollCommands({ session, edits, tasks, roll, picture }),
+    attachPicture: picture.attachPicture,
+    setView: picture.setView,
+    zoomAbout: picture.zoomAbout,
+    placeAt: picture.placeAt,
+    cssOf: picture.cssOf,
+    ...createProbeCommands(session, edits, picture.shown),
+    ...createChainCommands(session, edits),
+    exportShown: createExportCommand({ session, edits, tasks, shown: picture.shown }),
+    cancelTask: tasks.cancel,
+    dismissNotice: (noticeId) => dismissNotice(session, noticeId),
+  }
+}

@@ -1,0 +1,121 @@
+// Files become roll entries, and entries decoded frames: one after the other in the decode worker, the one that a person
+// waits for first. A file that cannot be opened keeps its reason in its entry; the others go on.
+import type { DecodeClient } from '../decode/decode-client.ts'
+import { defaultChain } from '../edits/default-chain.ts'
+import type { EditStore } from '../edits/edit-store.ts'
+import type { Frame, FrameFacts } from '../frame/frame.ts'
+import { describe } from '../pipeline/describe.ts'
+import type { FrameCache } from './frame-cache.ts'
+import { changeEntry, type SessionStore, setEntryState } from './session-store.ts'
+import { thumbnailUrl } from './thumbnail.ts'
+
+export interface OpenRoll {
+  /** Adds an entry whose file comes later, and returns its id. */
+  announce(fileName: string): string
+  /** Gives an announced entry its file and decodes it in turn. */
+  supply(id: string, file: File): Promise<void>
+  /** The decoded frame of an entry, ahead of all that waits; null when it cannot be opened or has no file yet. */
+  frame(id: string): Promise<Frame | null>
+  /** Facts of a frame with the filter that the person stated. */
+  factsOf(id: string, frame: Frame): FrameFacts
+  /** Makes the finished small picture of a decoded frame anew. */
+  refreshPicture(id: string): Promise<void>
+}
+
+export function createOpenRoll(
+  session: SessionStore,
+  edits: EditStore,
+  frames: FrameCache,
+  decoder: DecodeClient,
+): OpenRoll {
+  const files = new Map<string, File>()
+  const jobs = new Map<string, Promise<Frame | null>>()
+  const waiting: { id: string; start: () => void }[] = []
+  let busy = false
+
+  const entryOf = (id: string) => session.getState().entries.find((entry) => entry.id === id)
+  const factsOf = (id: string, frame: Frame): FrameFacts => {
+    const stated = entryOf(id)?.statedFilterNm
+    return stated === undefined ? frame.facts : { ...frame.facts, filterNm: stated }
+  }
+
+  function showPicture(id: string, url: string): void {
+    const before = entryOf(id)?.pictureUrl
+    changeEntry(session, id, { pictureUrl: url })
+    if (before) URL.revokeObjectURL(before)
+  }
+
+  async function refreshPicture(id: string): Promise<void> {
+    const frame = frames.get(id)
+    const chain = edits.history(id)?.chain
+    if (!frame || !chain) return
+    showPicture(id, await thumbnailUrl(frame.overview, describe(chain, factsOf(id, frame), { space: 'srgb' })))
+  }
+
+  async function decode(id: string, file: File): Promise<Frame | null> {
+    setEntryState(session, id, { kind: 'working', doing: 'Decoding', fraction: null })
+    try {
+      const frame = await decoder.decode(file, {
+        onPreview: (jpeg) => {
+          if (!edits.history(id)) showPicture(id, URL.createObjectURL(jpeg))
+        },
+      })
+      frames.put(id, frame)
+      if (!edits.history(id)) edits.open(id, defaultChain(factsOf(id, frame)))
+      setEntryState(session, id, { kind: 'ready' })
+      await refreshPicture(id)
+      return frame
+    } catch (error) {
+      setEntryState(session, id, { kind: 'failed', reason: error instanceof Error ? error.message : String(error) })
+      return null
+    }
+  }
+
+  async function work(): Promise<void> {
+    if (busy) return
+    busy = true
+    // A wanted frame may overtake while another is being decoded, so the line is read anew each time.
+    for (let next = waiting.shift(); next; next = waiting.shift()) {
+      next.start()
+      await jobs.get(next.id)
+    }
+    busy = false
+  }
+
+  function enqueue(id: string, file: File, first: boolean): Promise<Frame | null> {
+    const known = jobs.get(id)
+    if (known) {
+      const at = waiting.findIndex((job) => job.id === id)
+      if (first && at > 0) waiting.unshift(...waiting.splice(at, 1))
+      return known
+    }
+    const job = new Promise<Frame | null>((resolve) => {
+      const start = () => void decode(id, file).then(resolve)
+      waiting[first ? 'unshift' : 'push']({ id, start })
+    }).finally(() => jobs.delete(id))
+    jobs.set(id, job)
+    void work()
+    return job
+  }
+
+  return {
+    announce(fileName) {
+      const id = crypto.randomUUID()
+      const entry = { id, fileName, state: { kind: 'waiting' }, pictureUrl: null, statedFilterNm: undefined } as const
+      session.setState(({ entries }) => ({ entries: [...entries, entry] }))
+      return id
+    },
+    async supply(id, file) {
+      files.set(id, file)
+      await enqueue(id, file, false)
+    },
+    async frame(id) {
+      const kept = frames.get(id)
+      const file = files.get(id)
+      if (kept || !file) return kept ?? null
+      return enqueue(id, file, true)
+    },
+    factsOf,
+    refreshPicture,
+  }
+}

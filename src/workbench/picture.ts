@@ -1,0 +1,122 @@
+// The picture on the canvas follows the stores: whatever changes chain, probe, view or frame asks for one new drawing.
+// The probe's picture and the committed one take the same way, so that committing changes nothing on screen.
+import type { EditStore } from '../edits/edit-store.ts'
+import { type Chain, withProbe } from '../edits/stack.ts'
+import type { Frame, FrameFacts } from '../frame/frame.ts'
+import { createPictureRenderer, type PictureRenderer } from '../gpu/picture-renderer.ts'
+import { describe } from '../pipeline/describe.ts'
+import type { Place, View } from './session.ts'
+import { notify, type SessionStore } from './session-store.ts'
+import { cssOf, type FrameSize, layoutOf, placeAt, type Viewport, zoomedAbout } from './view-geometry.ts'
+import type { Workbench } from './workbench.ts'
+
+/** Encoded grey around the picture; the page's surround colour is the same. */
+const surround = 0x4a / 0xff
+
+/** The frame being shown with what its chain may know of it. */
+export interface ShownPicture {
+  readonly id: string
+  readonly frame: Frame
+  readonly facts: FrameFacts
+}
+
+export interface Picture extends Pick<Workbench, 'attachPicture' | 'setView' | 'zoomAbout' | 'placeAt' | 'cssOf'> {
+  /** Shows another frame, or none. */
+  show(picture: ShownPicture | null): void
+  shown(): ShownPicture | null
+}
+
+export function createPicture(session: SessionStore, edits: EditStore): Picture {
+  let shown: ShownPicture | null = null
+  let renderer: PictureRenderer | null = null
+  let canvas: HTMLCanvasElement | null = null
+  let drawnChain: Chain | null = null
+  let drawnView: View | null = null
+
+  const size = (): FrameSize | null => shown && shown.frame.sensor
+  function viewport(): Viewport {
+    const box = canvas?.getBoundingClientRect()
+    return { width: box?.width ?? 0, height: box?.height ?? 0, devicePixelRatio: window.devicePixelRatio }
+  }
+  const layout = (frame: FrameSize) => layoutOf(session.getState().view, frame, viewport())
+
+  function redraw(): void {
+    const history = shown && edits.history(shown.id)
+    if (!renderer || !canvas || !shown || !history) return
+    const { probe, view, screenSpace } = session.getState()
+    const { width, height, devicePixelRatio } = viewport()
+    if (width === 0 || height === 0) return
+    const { left, top, scale } = layout(shown.frame.sensor)
+    const chain = withProbe(history.chain, probe?.neutral ?? null)
+    const first = drawnChain === null
+    const moving = !first && (probe !== null || history.gesture !== null || view !== drawnView)
+    drawnChain = history.chain
+    drawnView = view
+    renderer.draw({
+      description: describe(chain, shown.facts, { space: screenSpace }),
+      view: {
+        width: Math.round(width * devicePixelRatio),
+        height: Math.round(height * devicePixelRatio),
+        left: left * devicePixelRatio,
+        top: top * devicePixelRatio,
+        zoom: scale * devicePixelRatio,
+      },
+      quality: moving ? 'moving' : 'still',
+      screenSpace,
+    })
+  }
+
+  session.subscribe((now, before) => {
+    if (now.probe !== before.probe || now.view !== before.view || now.screenSpace !== before.screenSpace) redraw()
+  })
+  edits.store.subscribe((now, before) => {
+    if (shown && now.frames[shown.id] !== before.frames[shown.id]) redraw()
+  })
+
+  return {
+    shown: () => shown,
+    show(picture) {
+      if (picture?.frame !== shown?.frame) {
+        drawnChain = null
+        renderer?.setFrame(picture?.frame ?? null)
+      }
+      shown = picture
+      redraw()
+    },
+    attachPicture(target) {
+      const observer = new ResizeObserver(redraw)
+      try {
+        renderer = createPictureRenderer(target, { surround })
+      } catch (error) {
+        notify(session, 'problem', error instanceof Error ? error.message : String(error))
+        return () => {}
+      }
+      canvas = target
+      session.setState({ graphicsLimit: renderer.capabilities.limit })
+      renderer.setFrame(shown?.frame ?? null)
+      observer.observe(target)
+      redraw()
+      return () => {
+        observer.disconnect()
+        renderer?.dispose()
+        renderer = null
+        canvas = null
+      }
+    },
+    setView: (change) => session.setState(({ view }) => ({ view: { ...view, ...change } })),
+    zoomAbout(place, factor) {
+      const frame = size()
+      if (frame) session.setState(({ view }) => ({ view: zoomedAbout(view, frame, viewport(), place, factor) }))
+    },
+    placeAt(cssX, cssY) {
+      const frame = size()
+      return frame && placeAt(layout(frame), frame, cssX, cssY)
+    },
+    cssOf(place: Place) {
+      const frame = size()
+      if (!frame) return null
+      const at = layout(frame)
+      return { ...cssOf(at, frame, place), radius: session.getState().sampleRadiusPx * at.scale }
+    },
+  }
+}

@@ -1,0 +1,66 @@
+// The probe: reads the place under the pointer and proposes its neutral. It never touches the chain; committing is the
+// same substitution put into history, so that the committed picture is the roamed one.
+import type { EditStore } from '../edits/edit-store.ts'
+import { withProbe } from '../edits/stack.ts'
+import type { Frame, FrameFacts } from '../frame/frame.ts'
+import { samplePatch } from '../frame/sample-patch.ts'
+import type { Place, Probe } from './session.ts'
+import type { SessionStore } from './session-store.ts'
+import type { Workbench } from './workbench.ts'
+
+export type ProbeCommands = Pick<Workbench, 'setTool' | 'setSampleRadius' | 'roam' | 'commitProbe' | 'escape'>
+
+/** Radius of the smallest sample in sensor pixels: one cell. */
+const smallestRadiusPx = 1
+/** Share of the frame that the largest sample covers. */
+const largestShare = 0.05
+
+/** Radius in sensor pixels of the largest sample of a frame. */
+function largestRadiusPx({ sensor }: Frame): number {
+  return Math.sqrt((largestShare * sensor.width * sensor.height) / Math.PI)
+}
+
+function probeAt(frame: Frame, facts: FrameFacts, place: Place, radiusPx: number): Probe {
+  const reading = samplePatch(frame.sensor, facts.noise, [place.x, place.y], radiusPx)
+  const mean = reading.meanCameraRgb
+  const neutral = mean && { redStops: Math.log2(mean[1] / mean[0]), blueStops: Math.log2(mean[1] / mean[2]) }
+  return { place, reading, neutral }
+}
+
+/** `shown` gives the frame on the bench, or null. */
+export function createProbeCommands(
+  session: SessionStore,
+  edits: EditStore,
+  shown: () => { readonly id: string; readonly frame: Frame; readonly facts: FrameFacts } | null,
+): ProbeCommands {
+  function roam(place: Place | null): void {
+    const picture = shown()
+    const probe = place && picture && probeAt(picture.frame, picture.facts, place, session.getState().sampleRadiusPx)
+    session.setState({ probe })
+  }
+
+  return {
+    setTool: (tool) => session.setState(tool === 'pan' ? { tool, probe: null } : { tool }),
+    setSampleRadius(radiusPx) {
+      const picture = shown()
+      const largest = picture ? largestRadiusPx(picture.frame) : radiusPx
+      session.setState({ sampleRadiusPx: Math.min(Math.max(radiusPx, smallestRadiusPx), largest) })
+      const { probe } = session.getState()
+      if (probe) roam(probe.place)
+    },
+    roam,
+    commitProbe() {
+      const picture = shown()
+      const { probe } = session.getState()
+      if (!picture || !probe?.neutral) return
+      const { neutral } = probe
+      edits.apply(picture.id, 'Neutral', (chain) => withProbe(chain, neutral))
+      session.setState({ probe: null })
+    },
+    escape() {
+      const picture = shown()
+      if (picture) edits.cancelGesture(picture.id)
+      session.setState({ probe: null })
+    },
+  }
+}

@@ -1,0 +1,139 @@
+// Opening files and the demo roll, choosing the frame on the bench, and stating its filter.
+import { defaultChain } from '../edits/default-chain.ts'
+import type { EditStore } from '../edits/edit-store.ts'
+import type { Frame } from '../frame/frame.ts'
+import { demoFrames, demoRollName, startDemoRollMaker } from './demo-roll.ts'
+import type { OpenRoll } from './open-roll.ts'
+import type { Picture } from './picture.ts'
+import type { ShownFrame } from './session.ts'
+import { changeEntry, notify, type SessionStore, setEntryState } from './session-store.ts'
+import type { TaskList } from './tasks.ts'
+import type { Workbench } from './workbench.ts'
+
+export type RollCommands = Pick<Workbench, 'openFiles' | 'openDemoRoll' | 'showFrame' | 'showNeighbour' | 'stateFilter'>
+
+interface RollContext {
+  readonly session: SessionStore
+  readonly edits: EditStore
+  readonly tasks: TaskList
+  readonly roll: OpenRoll
+  readonly picture: Picture
+}
+
+/** What kind of sensor a frame came from, in the words of the screen. */
+function sensorKind({ sensor }: Frame): string {
+  if (sensor.kind === 'linear') return 'three channels'
+  const { columns, rows } = sensor.cfa
+  return columns * rows === 1 ? 'one channel' : columns === 2 ? 'Bayer mosaic' : `${columns}×${rows} mosaic`
+}
+
+export function createRollCommands({ session, edits, tasks, roll, picture }: RollContext): RollCommands {
+  function present(id: string, frame: Frame): void {
+    const facts = roll.factsOf(id, frame)
+    const { width, height } = frame.sensor
+    const { fileName, metadata, warnings } = frame
+    const shown: ShownFrame = { id, fileName, width, height, sensorKind: sensorKind(frame), facts, metadata, warnings }
+    picture.show({ id, frame, facts })
+    session.setState({ shown })
+  }
+
+  async function showFrame(id: string): Promise<void> {
+    const { shownId } = session.getState()
+    if (shownId !== null && shownId !== id) void roll.refreshPicture(shownId)
+    if (shownId !== id) {
+      picture.show(null)
+      const view = { fit: true, zoom: 1, centre: { x: 0.5, y: 0.5 } }
+      session.setState({ shownId: id, shown: null, probe: null, view, selectedStepId: null })
+    }
+    const frame = await roll.frame(id)
+    if (!frame || session.getState().shownId !== id) return
+    present(id, frame)
+    const first = edits.history(id)?.chain[0]
+    if (session.getState().selectedStepId === null && first) session.setState({ selectedStepId: first.id })
+  }
+
+  /** Decodes in turn; the first frame that a roll yields goes on the bench unless another is there. */
+  async function supply(id: string, file: File): Promise<void> {
+    const done = roll.supply(id, file)
+    const { shownId } = session.getState()
+    if (shownId === null || shownId === id) await showFrame(id)
+    await done
+  }
+
+  return {
+    async openFiles(files) {
+      if (session.getState().entries.length === 0) session.setState({ rollName: rollNameOf(files) })
+      const ids = files.map((file) => roll.announce(file.name))
+      await Promise.all(ids.map((id, index) => supply(id, files[index])))
+    },
+
+    async openDemoRoll() {
+      const task = tasks.begin('Making the demo roll', { cancellable: true })
+      const maker = startDemoRollMaker()
+      task.signal.addEventListener('abort', () => maker.end())
+      if (session.getState().entries.length === 0) session.setState({ rollName: demoRollName })
+      const ids = demoFrames.map(({ fileName, filterNm }) => {
+        const id = roll.announce(fileName)
+        changeEntry(session, id, { statedFilterNm: filterNm })
+        return id
+      })
+      if (session.getState().shownId === null) session.setState({ shownId: ids[0] })
+      const decoding: Promise<void>[] = []
+      for (const [index, frame] of demoFrames.entries()) {
+        const id = ids[index]
+        try {
+          task.signal.throwIfAborted()
+          setEntryState(session, id, { kind: 'working', doing: 'Making', fraction: 0 })
+          const file = await maker.make(frame.id, (fraction) => {
+            setEntryState(session, id, { kind: 'working', doing: 'Making', fraction })
+            task.progress((index + fraction) / demoFrames.length)
+          })
+          decoding.push(supply(id, file))
+        } catch (error) {
+          const reason = task.signal.aborted
+            ? 'The demo roll was stopped before this frame was made. Open it again to have it made.'
+            : `This demo frame could not be made: ${error instanceof Error ? error.message : String(error)}.`
+          setEntryState(session, id, { kind: 'failed', reason })
+        }
+      }
+      maker.end()
+      task.end()
+      await Promise.all(decoding)
+    },
+
+    showFrame,
+
+    async showNeighbour(offset) {
+      const { entries, shownId } = session.getState()
+      const next = entries[entries.findIndex((entry) => entry.id === shownId) + offset]
+      if (next) await showFrame(next.id)
+    },
+
+    stateFilter(id, filterNm) {
+      const current = picture.shown()
+      const frame = current?.id === id ? current.frame : null
+      const history = edits.history(id)
+      const untouched = history !== undefined && history.past.length === 0 && history.future.length === 0
+      changeEntry(session, id, { statedFilterNm: filterNm })
+      if (!frame) return
+      if (untouched) {
+        edits.open(id, defaultChain(roll.factsOf(id, frame)))
+        session.setState({ selectedStepId: edits.history(id)?.chain[0]?.id ?? null })
+      } else {
+        notify(
+          session,
+          'note',
+          'The filter is noted. Your steps stay as they are, because you have already changed them.',
+        )
+      }
+      present(id, frame)
+      void roll.refreshPicture(id)
+    },
+  }
+}
+
+/** A name for a roll: the folder the files came from, or the first file. */
+function rollNameOf(files: readonly File[]): string {
+  const folder = files[0]?.webkitRelativePath.split('/')[0]
+  return folder || (files.length === 1 ? files[0].name : `${files.length} files`)
+}
