@@ -8,7 +8,7 @@ import type { Camera } from './camera.ts'
 import { type Band, coverIndex } from './canvas.ts'
 import { billow, createCloudVolume } from './cloud-volume.ts'
 import { hashUnit } from './hash.ts'
-import { fbm2, noise2 } from './noise.ts'
+import { fbm2 } from './noise.ts'
 
 export interface CumulusOptions {
   readonly seed: number
@@ -151,7 +151,29 @@ export function createCumulus(options: CumulusOptions): Cumulus {
       distance[p] = (depth / covered) * 1000 * length
     }
   }
+  soften(sunlight, transmission, columns, rows)
   return { sample: createSampler(options, columns, rows, transmission, sunlight, skylight, distance) }
+}
+
+/** Evens out the speckle that jittered steps leave in the light, without touching the clouds' outlines. */
+function soften(values: Float32Array, transmission: Float32Array, columns: number, rows: number): void {
+  const before = values.slice()
+  for (let j = 1; j < rows - 1; j++) {
+    for (let i = 1; i < columns - 1; i++) {
+      const p = j * columns + i
+      let sum = 0
+      let weight = 0
+      for (let k = -1; k <= 1; k++) {
+        for (let l = -1; l <= 1; l++) {
+          const q = p + k * columns + l
+          const w = (2 - Math.abs(k)) * (2 - Math.abs(l)) * (1 - transmission[q])
+          sum += w * before[q]
+          weight += w
+        }
+      }
+      if (weight > 0) values[p] = sum / weight
+    }
+  }
 }
 
 /** Bilinear lookup, weighted by cover, with a small noise warp and frayed edges: crisp wisps at any frame size. */
@@ -173,8 +195,10 @@ function createSampler(
       return
     }
     const fp = pixel * perSlope * 0.45
-    gx += 1.25 * fbm2(gx * 0.45, gy * 0.45, 4, 71, fp)
-    gy += 1.25 * fbm2(gx * 0.45 + 40, gy * 0.45, 4, 75, fp)
+    const warpX = 0.95 * fbm2(gx * 0.45, gy * 0.45, 2, 71, fp)
+    const warpY = 0.95 * fbm2(gx * 0.45 + 40, gy * 0.45, 2, 75, fp)
+    gx += warpX
+    gy += warpY
     const i = Math.max(0, Math.min(columns - 2, Math.floor(gx)))
     const j = Math.max(0, Math.min(rows - 2, Math.floor(gy)))
     const u = Math.max(0, Math.min(1, gx - i))
@@ -196,10 +220,10 @@ function createSampler(
       out.transmission = 1
       return
     }
-    const grain = noise2(gx * 1.7, gy * 1.7, 77) * Math.max(0, 1 - fp * 3)
-    const t = 1 - covered
-    out.transmission = Math.max(0, Math.min(1, t + 1.1 * t * covered * grain))
-    out.sun = (sun / covered) * (1 + 0.05 * grain)
+    const wisps = fbm2(gx * 0.9, gy * 0.9, 6, 77, fp * 2)
+    const t = Math.max(0, 1 - covered)
+    out.transmission = t ** Math.exp(1.3 * wisps)
+    out.sun = (sun / covered) * (1 + 0.06 * wisps)
     out.sky = sky / covered
     out.distanceM = far / covered
   }

@@ -1,52 +1,141 @@
 // Frame 1: a meadow with a lone tree under cumulus, sun from the left behind the camera, infrared from 720 nm.
-// The tree stands off centre and its shadow and the path lead there.
-import { createAir, throughAir } from '../paint/air.ts'
-import { createBrush, lightMix, scale } from '../paint/brush.ts'
-import { createCamera, groundDistance, sunDirection } from '../paint/camera.ts'
+// The tree stands off centre; a trodden path and the shadow of a passing cloud lead there.
+import { createAir } from '../paint/air.ts'
+import { light, lightMix, scale } from '../paint/brush.ts'
+import { createCamera, sunDirection } from '../paint/camera.ts'
+import { furrowedBark } from '../paint/bark.ts'
+import { castFoliage } from '../paint/crown-shadow.ts'
 import { createCumulus, paintCumulus } from '../paint/cumulus.ts'
-import { coverSpan } from '../paint/canvas.ts'
-import { fbm2 } from '../paint/noise.ts'
+import { plantFarWood } from '../paint/far-wood.ts'
+import { createFoliage } from '../paint/foliage.ts'
+import { lightFoliage } from '../paint/foliage-light.ts'
+import { sowGrass } from '../paint/grass.ts'
+import { paintGround } from '../paint/ground.ts'
+import { placeFoliage } from '../paint/place-foliage.ts'
 import type { Scene } from '../paint/scene.ts'
 import { createClearSky, paintClearSky } from '../paint/sky.ts'
+import { createStrokes, paintStrokes, sortStrokes } from '../paint/strokes.ts'
+import { growTree } from '../paint/tree.ts'
+import { createTrunk } from '../paint/trunks.ts'
+import { createMeadowGround } from './meadow-ground.ts'
+import { growMeadowHerbs } from './meadow-herbs.ts'
 
 export const meadow: Scene = {
   id: 'meadow',
   title: 'Meadow with a lone tree',
   aspect: 3 / 2,
   prepare(size, palette, seed) {
-    const camera = createCamera(size, { focalWidths: 0.8, horizon: 0.58, eyeM: 1.6 })
+    const camera = createCamera(size, { focalWidths: 0.8, horizon: 0.6, eyeM: 1.6 })
+    const sun = sunDirection(-115, 33)
     const sky = createClearSky(palette, -0.6)
-    const air = createAir(palette, 6000, 0.06, 0.5)
-    const sun = sunDirection(-110, 31)
-    const [ox, oz] = (process.env.OFF ?? '0,0').split(',').map(Number)
+    const air = createAir(palette, 4200, 0.06, 0.5)
+    const skyAir = createAir(palette, 26000, 0.12, 1.2)
+    const [ox, oz] = (process.env.OFF ?? '4,1').split(',').map(Number)
     const cumulus = createCumulus({
       seed,
       sun,
-      cover: Number(process.env.COVER ?? -0.1),
+      cover: -0.2,
       offsetKm: [ox, oz],
       reach: 0.64,
       top: 0.5,
       columns: Number(process.env.COLS ?? 700),
     })
-    const skyAir = createAir(palette, 26000, 0.12, 1.2)
-    const grass = palette.of('grass')
-    const dry = palette.of('dryGrass')
+
+    const bark = palette.of('bark')
+    const leaf = palette.of('leaf')
+    const tree = createFoliage()
+    const trunkM = growTree(tree, {
+      seed,
+      foot: [4.9, 0, 30],
+      lean: 0.03,
+      bareTrunk: true,
+      heightM: 13.2,
+      radiusM: 6.8,
+      clearM: 2.4,
+      lobes: 34,
+      points: 5200,
+      leafM: 0.105,
+      leavesPerTwig: 9,
+      twigs: 4,
+    })
+    const shadow = castFoliage(tree, sun)
+    const ground = createMeadowGround(palette, seed, shadow, air)
+    const strokes = createStrokes()
+    placeFoliage(strokes, tree, lightFoliage(tree, { sun, cellM: 0.36, extinction: 0.62 }), camera, sun, {
+      leaf(part, brush) {
+        light(brush, leaf, 1.12 * part.sun, part.sky, 0, 0.1 + 0.62 * part.sky)
+        scale(brush, 1 + 0.12 * part.tint)
+      },
+      limb(part, brush) {
+        light(brush, bark, 1.5 * part.sun, part.sky, 0, 0.2)
+      },
+    })
+    growMeadowHerbs(strokes, camera, palette, seed, sun, ground)
+    sortStrokes(strokes)
+    const wood = { seed, sunSide: -0.9, sun: 0.85, sky: 0.8, overcast: 0, dark: bark, air, groundM: () => 0 }
+    const trunk = createTrunk(
+      camera,
+      {
+        x: 4.9,
+        z: 30,
+        radiusM: trunkM,
+        lean: 0.03,
+        topM: 2.7,
+        bark: furrowedBark,
+        skin: bark,
+        second: palette.of('lichen'),
+        seed,
+      },
+      palette.of('leaf'),
+      (brush, first, second, share, _x, y, _z, facing) => {
+        const facingSun = Math.max(0, facing[0] * sun[0] + facing[1] * sun[1] + facing[2] * sun[2])
+        const open = 1 - 0.75 * Math.min(1, Math.max(0, (y - 0.9) / 1.6))
+        lightMix(brush, first, second, share, 1.1 * facingSun * open, 0.6, 0, 0.22)
+      },
+    )
+    const solids = [
+      ...plantFarWood(camera, {
+        ...wood,
+        leaf,
+        conifer: palette.of('pine'),
+        nearM: 420,
+        farM: 900,
+        rows: 6,
+        heightM: [7, 17],
+        crownsPerM: 0.14,
+        conifers: 0.16,
+        cover: (x, z) => ground.woodCover(x, z),
+      }),
+      ...plantFarWood(camera, {
+        ...wood,
+        seed: seed + 1,
+        leaf: palette.of('mapleLeaf'),
+        conifer: palette.of('conifer'),
+        nearM: 118,
+        farM: 132,
+        rows: 3,
+        heightM: [1.4, 5.5],
+        crownsPerM: 0.55,
+        conifers: 0,
+        cover: (x, z) => ground.hedgeCover(x, z),
+      }),
+      ...sowGrass(camera, {
+        seed,
+        nearM: 1.35,
+        farM: 62,
+        bladesPerM2: 1500,
+        widthM: 0.0042,
+        sward: ground.sward,
+        colour: ground.bladeColour,
+      }),
+      trunk,
+    ].sort((a, b) => b.z - a.z)
     return {
       paint(band) {
         paintClearSky(band, camera, sky)
         paintCumulus(band, camera, cumulus, palette, skyAir)
-        const brush = createBrush()
-        for (let y = Math.max(band.y0, Math.ceil(camera.horizonY)); y < band.y1; y++) {
-          const z = groundDistance(camera, y + 0.5)
-          for (let x = 0; x < band.width; x++) {
-            const worldX = ((x + 0.5 - camera.centreX) * z) / camera.focalPx
-            const n = fbm2(worldX / 3, z / 3, 7, 11, z / camera.focalPx / 3)
-            lightMix(brush, grass, dry, 0.5 + 0.3 * n, 0.6, 1)
-            scale(brush, 0.7 + 0.3 * n)
-            throughAir(brush, air, z)
-            coverSpan(band, y, x, x + 1, 1, brush)
-          }
-        }
+        paintGround(band, camera, 4000, ground.colour)
+        paintStrokes(band, strokes, solids)
       },
     }
   },
