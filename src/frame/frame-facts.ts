@@ -1,0 +1,48 @@
+// What operations may know of a frame, worked out once at opening. Facts are plain data: no operation looks at pixels.
+import { type CellGrid, clippingLevel, makeCellGrid } from './cell-grid.ts'
+import { sensorCell } from './cell.ts'
+import type { FrameFacts, NoiseModel, Overview, SensorData } from './frame.ts'
+import { findOpeningNeutral } from './opening-neutral.ts'
+
+/** Mean `cameraRgb` over overview pixels without clipped photosites, or over all where every one is clipped. */
+function meanOf({ rgba }: Overview): [number, number, number] {
+  const sum = (limit: number) => {
+    let red = 0
+    let green = 0
+    let blue = 0
+    let pixels = 0
+    for (let i = 0; i < rgba.length; i += 4) {
+      if (rgba[i + 3] >= limit) continue
+      red += rgba[i]
+      green += rgba[i + 1]
+      blue += rgba[i + 2]
+      pixels++
+    }
+    return pixels ? ([red / pixels, green / pixels, blue / pixels] as [number, number, number]) : null
+  }
+  return sum(clippingLevel) ?? sum(Infinity) ?? [0, 0, 0]
+}
+
+/** The smoothed cells of a frame's overview. */
+export function frameCells(sensor: SensorData, overview: Overview, noise: NoiseModel): CellGrid {
+  const { size, counts } = sensorCell(sensor)
+  return makeCellGrid(overview, noise, (overview.scale / size) ** 2 * Math.max(counts[0], 1))
+}
+
+/** The facts of upright sensor data and its overview. `cameraToXyz` as in `FrameFacts`. */
+export function makeFrameFacts(
+  sensor: SensorData,
+  overview: Overview,
+  noise: NoiseModel,
+  cameraToXyz: readonly number[] | null,
+): FrameFacts {
+  const meanCameraRgb = meanOf(overview)
+  return {
+    meanCameraRgb,
+    referenceNeutral: findOpeningNeutral(frameCells(sensor, overview, noise), meanCameraRgb),
+    noise,
+    cameraToXyz,
+    filterNm: undefined,
+    aspect: sensor.width / sensor.height,
+  }
+}

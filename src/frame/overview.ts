@@ -1,0 +1,73 @@
+// The overview: a frame averaged down to about two megapixels of `cameraRgb` at unity gain, alpha the largest normalised
+// photosite of each area. Whole cells are averaged, so it needs no demosaicing and shows clipping everywhere downstream.
+import { sensorCell } from './cell.ts'
+import type { Overview, SensorData } from './frame.ts'
+import { type Edges, type RowSums, sumBayerRows, sumLinearRows, sumMosaicRows } from './overview-rows.ts'
+import { photositeTable } from './photosite-table.ts'
+
+/** Largest overview in pixels: with whole cells it keeps overviews between 0.8 and 3.2 megapixels (our choice). */
+const largestPixels = 3.2e6
+
+/** Sensor pixels per overview pixel: whole cells, as few as keep the overview small. */
+function overviewScale(width: number, height: number, cell: number): number {
+  let scale = cell
+  while (Math.ceil(width / scale) * Math.ceil(height / scale) > largestPixels) scale += cell
+  return scale
+}
+
+/** Where overview pixels begin along an axis, and where the last whole cell ends. A remnant below one cell has no pixel here. */
+function edgesAlong(length: number, cell: number, scale: number): Int32Array {
+  const end = Math.floor(length / cell) * cell
+  return Int32Array.from({ length: Math.ceil(end / scale) + 1 }, (_, i) => Math.min(i * scale, end))
+}
+
+type SumRows = (from: number, to: number, edges: Edges, row: RowSums) => void
+
+/** The loop over rows that fits the sensor. */
+function rowSummer(sensor: SensorData, cellSize: number): SumRows {
+  if (sensor.kind === 'linear') return (from, to, edges, row) => sumLinearRows(sensor, from, to, edges, row)
+  const table = photositeTable(sensor)
+  const sum = cellSize === 2 && table.columns === 2 && table.rows === 2 ? sumBayerRows : sumMosaicRows
+  return (from, to, edges, row) => sum(sensor, table, from, to, edges, row)
+}
+
+/**
+ * Makes the overview of upright sensor data. Overview pixel i spans sensor pixels i·scale … (i+1)·scale; the last one may
+ * reach beyond the frame and then averages the whole cells inside it, or repeats its neighbour where there is none.
+ * One-channel sensors give three equal channels.
+ */
+export function makeOverview(sensor: SensorData): Overview {
+  const cell = sensorCell(sensor)
+  const scale = overviewScale(sensor.width, sensor.height, cell.size)
+  const width = Math.ceil(sensor.width / scale)
+  const height = Math.ceil(sensor.height / scale)
+  const columns = edgesAlong(sensor.width, cell.size, scale)
+  const rows = edgesAlong(sensor.height, cell.size, scale)
+  const across = columns.length - 1
+  const down = rows.length - 1
+  const [red, green, blue] = cell.counts
+
+  const sumRows = rowSummer(sensor, cell.size)
+
+  const rgba = new Float32Array(width * height * 4)
+  const row = { sums: new Float64Array(across * 3), largest: new Float64Array(across) }
+  for (let top = 0; top < down; top++) {
+    row.sums.fill(0)
+    row.largest.fill(-Infinity)
+    sumRows(rows[top], rows[top + 1], columns, row)
+    const cellsDown = (rows[top + 1] - rows[top]) / cell.size
+    for (let left = 0, to = top * width * 4; left < across; left++, to += 4) {
+      const cells = (cellsDown * (columns[left + 1] - columns[left])) / cell.size
+      const at = left * 3
+      const level = row.sums[at + 1] / (cells * green)
+      rgba[to] = red ? row.sums[at] / (cells * red) : level
+      rgba[to + 1] = level
+      rgba[to + 2] = blue ? row.sums[at + 2] / (cells * blue) : level
+      rgba[to + 3] = row.largest[left]
+    }
+    const end = (top + 1) * width * 4
+    if (across < width) rgba.copyWithin(end - 4, end - 8, end - 4)
+  }
+  if (down < height) rgba.copyWithin(down * width * 4, (down - 1) * width * 4, down * width * 4)
+  return { width, height, rgba, scale }
+}
