@@ -19,5 +19,6 @@ export function createCanvasContext(canvas: HTMLCanvasElement | OffscreenCanvas)
   const renderer = new WebGLRenderer({ canvas, context: gl as WebGL2RenderingContext })
   renderer.outputColorSpace = LinearSRGBColorSpace
   renderer.autoClear = false
+  renderer.sortObjects = false
   return renderer
 }

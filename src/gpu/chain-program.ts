@@ -6,18 +6,17 @@ import { chainTables, chainUniforms } from '../pipeline/chain-uniforms.ts'
 import type { PipelineDescription } from '../pipeline/description.ts'
 import { fuse } from '../pipeline/fuse.ts'
 import type { Table } from '../operations/define.ts'
-import { passMaterial } from './pass.ts'
+import { passMaterial, setUniforms } from './pass.ts'
 import { tableTexture } from './table-texture.ts'
 
 /** Programs kept; a session moves between few structures (our choice). */
 const keptPrograms = 24
 
-/** Where colours come from and what becomes of them: shader text before and after the chain, and their uniforms. */
+/** Where colours come from and what becomes of them: shader text before and after the chain. */
 export interface Stage {
   readonly key: string
   readonly before: readonly string[]
   readonly after: readonly string[]
-  readonly uniforms: () => RawShaderMaterial['uniforms']
 }
 
 interface Program {
@@ -37,14 +36,14 @@ function disposeProgram({ material, tables }: Program): void {
 }
 
 function writeValues({ material, tables }: Program, description: PipelineDescription): void {
-  for (const [name, value] of Object.entries(chainUniforms(description))) material.uniforms[name] = { value }
+  setUniforms(material.uniforms, chainUniforms(description))
   for (const [name, table] of Object.entries(chainTables(description))) {
     const held = tables.get(name)
     if (held?.table !== table) {
       held?.texture.dispose()
       tables.set(name, { table, texture: tableTexture(table) })
     }
-    material.uniforms[name] = { value: tables.get(name)?.texture }
+    setUniforms(material.uniforms, { [name]: tables.get(name)?.texture })
   }
 }
 
@@ -54,7 +53,7 @@ export function createChainPrograms(): ChainPrograms {
     material(stage, description) {
       const key = `${stage.key} ${description.structureKey}`
       const program = programs.get(key) ?? {
-        material: passMaterial([...stage.before, fuse(description), ...stage.after], stage.uniforms()),
+        material: passMaterial([...stage.before, fuse(description), ...stage.after]),
         tables: new Map(),
       }
       programs.delete(key)

@@ -28,13 +28,18 @@ export interface Size {
   readonly height: number
 }
 
-/** A material of the given fragment shader texts; every uniform it names must be in `uniforms`. */
-export function passMaterial(texts: readonly string[], uniforms: RawShaderMaterial['uniforms']): RawShaderMaterial {
+export type Uniforms = RawShaderMaterial['uniforms']
+
+export function setUniforms(uniforms: Uniforms, values: Readonly<Record<string, unknown>>): void {
+  for (const [name, value] of Object.entries(values)) uniforms[name] = { value }
+}
+
+/** A material of the given fragment shader texts; every uniform they name must be set before the first draw. */
+export function passMaterial(texts: readonly string[]): RawShaderMaterial {
   return new RawShaderMaterial({
     glslVersion: GLSL3,
     vertexShader: areaVertex,
     fragmentShader: [precision, ...texts].join('\n'),
-    uniforms: { area: { value: [-1, -1, 1, 1] }, ...uniforms },
     blending: NoBlending,
     depthTest: false,
     depthWrite: false,
@@ -61,12 +66,9 @@ export function createPass(renderer: WebGLRenderer): Pass {
 
   return {
     draw(material, target, size, area = { left: 0, bottom: 0, right: size.width, top: size.height }) {
-      material.uniforms.area.value = [
-        (2 * area.left) / size.width - 1,
-        (2 * area.bottom) / size.height - 1,
-        (2 * area.right) / size.width - 1,
-        (2 * area.top) / size.height - 1,
-      ]
+      const x = (pixel: number) => (2 * pixel) / size.width - 1
+      const y = (pixel: number) => (2 * pixel) / size.height - 1
+      setUniforms(material.uniforms, { area: [x(area.left), y(area.bottom), x(area.right), y(area.top)] })
       mesh.material = material
       renderer.setRenderTarget(target)
       renderer.render(scene, camera)

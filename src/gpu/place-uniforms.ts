@@ -1,7 +1,7 @@
 // The uniforms of `shaders/place.glsl` and `shaders/source-texture.glsl`: where a target lies on the sensor and what it reads.
-import type { RawShaderMaterial, Texture } from 'three'
+import type { Texture } from 'three'
 
-type Uniforms = RawShaderMaterial['uniforms']
+import { setUniforms, type Uniforms } from './pass.ts'
 
 /** Where the frame lies on a target; all in target pixels, rows counted downward from the upper edge. */
 export interface Placement {
@@ -28,32 +28,21 @@ export interface TextureSource {
   readonly nearest: boolean
 }
 
-export const placeUniforms = (): Uniforms => ({
-  corner: { value: [0, 0] },
-  zoom: { value: 1 },
-  rows: { value: [0, 1] },
-  frameSize: { value: [1, 1] },
-})
-
-export const textureSourceUniforms = (): Uniforms => ({
-  source: { value: null },
-  sourceOrigin: { value: [0, 0] },
-  sourceScale: { value: 1 },
-  sourceLevel: { value: 0 },
-  sourceNearest: { value: false },
-})
-
 export function writePlacement(uniforms: Uniforms, placement: Placement): void {
-  uniforms.corner.value = [placement.left, placement.top]
-  uniforms.zoom.value = placement.zoom
-  uniforms.rows.value = placement.screenHeight === null ? [0, 1] : [placement.screenHeight, -1]
-  uniforms.frameSize.value = [placement.frameWidth, placement.frameHeight]
+  setUniforms(uniforms, {
+    corner: [placement.left, placement.top],
+    zoom: placement.zoom,
+    rows: placement.screenHeight === null ? [0, 1] : [placement.screenHeight, -1],
+    frameSize: [placement.frameWidth, placement.frameHeight],
+  })
 }
 
 export function writeTextureSource(uniforms: Uniforms, source: TextureSource): void {
-  uniforms.source.value = source.texture
-  uniforms.sourceOrigin.value = [source.x, source.y]
-  uniforms.sourceScale.value = source.scale
-  uniforms.sourceLevel.value = source.level
-  uniforms.sourceNearest.value = source.nearest
+  setUniforms(uniforms, {
+    source: source.texture,
+    sourceOrigin: [source.x, source.y],
+    sourceScale: source.scale,
+    sourceLevel: source.level,
+    sourceNearest: source.nearest,
+  })
 }

@@ -1,0 +1,98 @@
+// Draws one frame for a request: chooses between overview and tiles, one or two descriptions, whole or half size.
+// Everything here belongs to one frame and one context; both can end.
+import type { RawShaderMaterial, WebGLRenderer } from 'three'
+
+import type { Frame } from '../frame/frame.ts'
+import type { Capabilities } from './capabilities.ts'
+import type { ChainPrograms } from './chain-program.ts'
+import { codeSource } from './code-source.ts'
+import { createHalfSize, halved } from './half-size.ts'
+import { createOverviewTexture, overviewLevel } from './overview-texture.ts'
+import { createPatchPainter } from './paint-patches.ts'
+import type { Pass } from './pass.ts'
+import type { Patch, PatchSource } from './patch.ts'
+import type { PictureRequest, PictureView } from './picture-request.ts'
+import { spotsInView } from './tile-spots.ts'
+import { createTileStore, type Cover } from './tile-store.ts'
+
+export type PaintedFrame = Pick<Frame, 'sensor' | 'overview'>
+
+/** From this many device pixels per sensor pixel on, sensor pixels are shown as squares. */
+const nearestFrom = 2
+
+export interface FramePainter {
+  /** What the view is made of, after making at most `budget` tiles. */
+  cover(request: PictureRequest, budget: number): Cover
+  /** Materials that drawing the cover, and making what is unfinished, needs. */
+  materials(request: PictureRequest, cover: Cover): readonly RawShaderMaterial[]
+  paint(request: PictureRequest, cover: Cover, size: 'whole' | 'half'): void
+  dispose(): void
+}
+
+export interface PaintContext {
+  readonly renderer: WebGLRenderer
+  readonly pass: Pass
+  readonly programs: ChainPrograms
+  readonly capabilities: Capabilities
+}
+
+export function createFramePainter(context: PaintContext, { sensor, overview }: PaintedFrame): FramePainter {
+  const { renderer, pass, programs, capabilities } = context
+  const codes = codeSource(sensor)
+  const tiles = createTileStore(pass, sensor, codes, capabilities.tiles16F)
+  const painter = createPatchPainter(pass, programs, codes)
+  const half = createHalfSize(pass)
+  const texture = createOverviewTexture(overview, capabilities.tiles16F)
+
+  const overviewAt = ({ zoom }: PictureView): PatchSource => ({
+    kind: 'texture',
+    texture,
+    x: 0,
+    y: 0,
+    scale: overview.scale,
+    level: capabilities.tiles16F ? overviewLevel(zoom, overview.scale) : 0,
+    nearest: false,
+  })
+
+  function cover({ description, view }: PictureRequest, budget: number): Cover {
+    const standIn = overviewAt(view)
+    if (view.zoom * overview.scale <= 1) {
+      const whole: Patch = { left: 0, top: 0, right: sensor.width, bottom: sensor.height, source: standIn }
+      return { patches: [whole], unfinished: 0 }
+    }
+    const spots = spotsInView(view, sensor)
+    return tiles.cover({ spots, gains: description.mosaicGains, nearest: view.zoom >= nearestFrom, standIn }, budget)
+  }
+
+  const halves = ({ description, second, view }: PictureRequest) => {
+    const divide = second ? Math.round(second.divide * view.width) : view.width
+    const left = { description, columns: { from: 0, to: divide } }
+    return second ? [left, { description: second.description, columns: { from: divide, to: view.width } }] : [left]
+  }
+
+  return {
+    cover,
+    materials: (request, { patches }) =>
+      halves(request).flatMap(({ description }) => painter.materials(patches, description)),
+    paint(request, { patches }, size) {
+      const { view } = request
+      const target = size === 'half' ? half.target(view) : null
+      const drawn = target ?? view
+      const whole = { ...view, frameWidth: sensor.width, frameHeight: sensor.height, screenHeight: view.height }
+      const placement = target ? halved(whole, target.height) : whole
+      renderer.setRenderTarget(target)
+      renderer.clear()
+      for (const { description, columns } of halves(request)) {
+        const share = target ? 0.5 : 1
+        const range = { from: columns.from * share, to: columns.to * share }
+        painter.paint({ patches, description, placement, columns: range, target, size: drawn })
+      }
+      if (target) half.show(view)
+    },
+    dispose() {
+      tiles.dispose()
+      half.dispose()
+      texture.dispose()
+    },
+  }
+}

@@ -1,0 +1,39 @@
+// A patch is a rectangle of the sensor and what shows it; a view is drawn patch by patch.
+import type { LoadedTile } from './code-source.ts'
+import type { Area } from './pass.ts'
+import type { Placement, TextureSource } from './place-uniforms.ts'
+
+export type PatchSource =
+  | ({ readonly kind: 'texture' } & TextureSource)
+  | { readonly kind: 'codes'; readonly tile: LoadedTile }
+
+export interface Patch {
+  /** Edges in sensor pixels. */
+  readonly left: number
+  readonly top: number
+  readonly right: number
+  readonly bottom: number
+  readonly source: PatchSource
+}
+
+/** Columns of the target that may be drawn. */
+export interface Columns {
+  readonly from: number
+  readonly to: number
+}
+
+/**
+ * Where a patch falls on a screen-like target; null when nothing of it lies within `columns` and the target's rows.
+ * Neighbours share their edge to the last bit, so no pixel is drawn twice or left out.
+ */
+export function patchArea(patch: Patch, placement: Placement, screenHeight: number, columns: Columns): Area | null {
+  const x = (sensor: number) => placement.left + sensor * placement.zoom
+  const y = (sensor: number) => screenHeight - (placement.top + sensor * placement.zoom)
+  const area = {
+    left: Math.max(x(patch.left), columns.from),
+    right: Math.min(x(patch.right), columns.to),
+    bottom: Math.max(y(patch.bottom), 0),
+    top: Math.min(y(patch.top), screenHeight),
+  }
+  return area.left < area.right && area.bottom < area.top ? area : null
+}

@@ -1,0 +1,140 @@
+// The picture on the bench's canvas: takes requests as fast as they come, draws at most one per animation frame, and
+// follows up until the view is complete. The CPU keeps all truth, so a lost context costs only a redraw.
+import { Color } from 'three'
+
+import { createCanvasContext } from './canvas-context.ts'
+import { type Capabilities, detectCapabilities } from './capabilities.ts'
+import { createChainPrograms } from './chain-program.ts'
+import { createDrawTimer } from './draw-timer.ts'
+import { createFramePainter, type FramePainter, type PaintedFrame } from './frame-painter.ts'
+import { createPass } from './pass.ts'
+import type { PictureRequest } from './picture-request.ts'
+import { createPreparation } from './preparation.ts'
+
+/** Rest after which a moving picture is completed on slow graphics, in ms; common practice, no source. */
+const restMs = 150
+/** Tiles made per animation frame (our choice). */
+const tilesPerDraw = 4
+const tilesPerSlowDraw = 1
+
+export interface PictureOptions {
+  /** Encoded grey around the picture, 0…1. */
+  readonly surround: number
+  /** Abilities of the context to do without, see `detectCapabilities`. */
+  readonly withhold?: Parameters<typeof detectCapabilities>[1]
+  /** Called once after each drawing that reached the canvas. */
+  readonly onDrawn?: () => void
+}
+
+export interface PictureRenderer {
+  readonly capabilities: Capabilities
+  /** Shows another frame from the next drawing on; null shows the surround only. */
+  setFrame(frame: PaintedFrame | null): void
+  /** Draws at the next animation frame; of several requests only the last counts. */
+  draw(request: PictureRequest): void
+  /** Resolves when the last request is drawn completely: all tiles, at full size. */
+  settled(): Promise<void>
+  dispose(): void
+}
+
+/** Throws an Error with a sentence for the user when the canvas cannot have a WebGL2 context. */
+export function createPictureRenderer(canvas: HTMLCanvasElement, options: PictureOptions): PictureRenderer {
+  const renderer = createCanvasContext(canvas)
+  const gl = renderer.getContext() as WebGL2RenderingContext
+  const capabilities = detectCapabilities(gl, options.withhold)
+  const pass = createPass(renderer)
+  const programs = createChainPrograms()
+  const timer = createDrawTimer(gl)
+  const preparation = createPreparation(pass, schedule)
+  let frame: PaintedFrame | null = null
+  let painter: FramePainter | null = null
+  let request: PictureRequest | null = null
+  let scheduled = 0
+  let resting: ReturnType<typeof setTimeout> | undefined
+  let complete = true
+  let waiting: (() => void)[] = []
+
+  function schedule(): void {
+    complete = false
+    scheduled ||= requestAnimationFrame(update)
+  }
+
+  function settle(): void {
+    complete = true
+    for (const resolve of waiting) resolve()
+    waiting = []
+  }
+
+  function fitCanvas({ view, screenSpace }: PictureRequest): void {
+    if (gl.drawingBufferColorSpace !== screenSpace) gl.drawingBufferColorSpace = screenSpace
+    if (canvas.width !== view.width || canvas.height !== view.height) renderer.setSize(view.width, view.height, false)
+  }
+
+  function drawFrame(current: FramePainter, wanted: PictureRequest): void {
+    const slow = capabilities.softwareGl || timer.slow()
+    if (timer.busy() && slow) return schedule()
+    const moving = slow && wanted.quality === 'moving'
+    const seen = current.cover(wanted, 0)
+    if (!preparation.isReady(current.materials(wanted, seen))) return
+    const budget = moving ? 0 : slow ? tilesPerSlowDraw : tilesPerDraw
+    const cover = seen.unfinished > 0 ? current.cover(wanted, budget) : seen
+    fitCanvas(wanted)
+    current.paint(wanted, cover, moving ? 'half' : 'whole')
+    timer.mark(!moving)
+    options.onDrawn?.()
+    if (moving) resting = setTimeout(() => draw({ ...wanted, quality: 'still' }), restMs)
+    else if (cover.unfinished > 0) schedule()
+    else settle()
+  }
+
+  function update(): void {
+    scheduled = 0
+    if (!request || gl.isContextLost()) return
+    if (painter) return drawFrame(painter, request)
+    fitCanvas(request)
+    renderer.setRenderTarget(null)
+    renderer.clear()
+    settle()
+  }
+
+  function draw(wanted: PictureRequest): void {
+    clearTimeout(resting)
+    request = wanted
+    schedule()
+  }
+
+  function renewPainter(): void {
+    painter?.dispose()
+    painter = frame && createFramePainter({ renderer, pass, programs, capabilities }, frame)
+    schedule()
+  }
+
+  const setSurround = () => renderer.setClearColor(new Color().setScalar(options.surround), 1)
+
+  function restore(): void {
+    setSurround()
+    preparation.forget()
+    timer.reset()
+    renewPainter()
+  }
+  canvas.addEventListener('webglcontextrestored', restore)
+  setSurround()
+
+  return {
+    capabilities,
+    setFrame(next) {
+      frame = next
+      renewPainter()
+    },
+    draw,
+    settled: () => (complete ? Promise.resolve() : new Promise((resolve) => waiting.push(resolve))),
+    dispose() {
+      canvas.removeEventListener('webglcontextrestored', restore)
+      cancelAnimationFrame(scheduled)
+      clearTimeout(resting)
+      painter?.dispose()
+      programs.dispose()
+      renderer.dispose()
+    },
+  }
+}

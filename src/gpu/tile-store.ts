@@ -1,0 +1,150 @@
+// Demosaiced tiles of the sensor for views that need more than the overview: made when seen, a few kept.
+// A tile made at other gains is still shown until its turn comes, because it is sharp and off only in fine colour detail.
+import { HalfFloatType, LinearFilter, type RawShaderMaterial, WebGLRenderTarget } from 'three'
+
+import place from '../../shaders/place.glsl?raw'
+import tileText from '../../shaders/tile.glsl?raw'
+import type { SensorData } from '../frame/frame.ts'
+import { type CodeSource, loadTile, type LoadedTile } from './code-source.ts'
+import { cutTile } from './code-tile.ts'
+import { type Pass, passMaterial, setUniforms } from './pass.ts'
+import type { Patch } from './patch.ts'
+import { writePlacement } from './place-uniforms.ts'
+import type { TileRequest, TileSpot } from './tile-spots.ts'
+
+/** Demosaiced sensor pixels around a tile, so that filtering at its edge sees its neighbours; whole texels at every level. */
+const margin = 4
+/** Codes around that, which demosaicing reads. */
+const reach = 4
+/** Tiles kept beyond those in view, in bytes (our choice). */
+const keptBytes = 256 * 2 ** 20
+
+interface Tile {
+  readonly loaded: LoadedTile
+  made: Made | null
+}
+
+/** A demosaiced tile. Without a target the context cannot render to float, and codes are demosaiced at every draw. */
+interface Made {
+  readonly target: WebGLRenderTarget | null
+  readonly level: number
+  readonly gains: readonly number[]
+}
+
+export interface Cover {
+  readonly patches: readonly Patch[]
+  /** Tiles in view that are missing or made at other gains. */
+  readonly unfinished: number
+}
+
+export interface TileStore {
+  /** What makes tiles. */
+  readonly material: RawShaderMaterial
+  /** Patches for all spots in view, after making at most `budget` tiles; `standIn` shows the missing ones. */
+  cover(request: TileRequest, budget: number): Cover
+  dispose(): void
+}
+
+function disposeTile({ loaded, made }: Tile): void {
+  loaded.texture.dispose()
+  made?.target?.dispose()
+}
+
+function tileBytes({ loaded, made }: Tile): number {
+  const { width, height } = loaded.texture.image
+  return width * height * 2 + (made?.target ? made.target.width * made.target.height * 8 : 0)
+}
+
+function createTarget(side: number): WebGLRenderTarget {
+  const filters = { minFilter: LinearFilter, magFilter: LinearFilter }
+  return new WebGLRenderTarget(side, side, { type: HalfFloatType, depthBuffer: false, ...filters })
+}
+
+export function createTileStore(pass: Pass, sensor: SensorData, source: CodeSource, tiles16F: boolean): TileStore {
+  const tiles = new Map<string, Tile>()
+  const material = passMaterial([place, source.text, tileText])
+
+  function load({ x, y, size }: TileSpot): Tile {
+    const side = size + 2 * (margin + reach)
+    return { loaded: loadTile(cutTile(sensor, x - margin - reach, y - margin - reach, side, side)), made: null }
+  }
+
+  function isCurrent({ made }: Tile, { level }: TileSpot, gains: readonly number[]): boolean {
+    if (!made || (made.target && made.level !== level)) return false
+    return !source.mixesChannels || made.gains.every((gain, i) => gain === gains[i])
+  }
+
+  function make(tile: Tile, { x, y, size, level }: TileSpot, gains: readonly [number, number, number]): void {
+    let target = tile.made?.target ?? null
+    if (tiles16F && (!target || tile.made?.level !== level)) {
+      target?.dispose()
+      target = createTarget((size + 2 * margin) >> level)
+    }
+    tile.made = { target, level, gains }
+    if (!target) return
+    const zoom = 1 / 2 ** level
+    writePlacement(material.uniforms, {
+      left: (margin - x) * zoom,
+      top: (margin - y) * zoom,
+      zoom,
+      frameWidth: sensor.width,
+      frameHeight: sensor.height,
+      screenHeight: null,
+    })
+    source.write(material.uniforms, tile.loaded, gains)
+    setUniforms(material.uniforms, { level })
+    pass.draw(material, target, target)
+  }
+
+  function patchOf(spot: TileSpot, tile: Tile | undefined, { nearest, standIn }: TileRequest): Patch {
+    const edges = {
+      left: spot.x,
+      top: spot.y,
+      right: Math.min(spot.x + spot.size, sensor.width),
+      bottom: Math.min(spot.y + spot.size, sensor.height),
+    }
+    if (!tile?.made) return { ...edges, source: standIn }
+    const { target, level } = tile.made
+    if (!target) return { ...edges, source: { kind: 'codes', tile: tile.loaded } }
+    const place = { x: spot.x - margin, y: spot.y - margin, scale: 2 ** level, level: 0 }
+    return { ...edges, source: { kind: 'texture', texture: target.texture, ...place, nearest } }
+  }
+
+  function dropOldest(inView: ReadonlySet<string>): void {
+    let bytes = [...tiles.values()].reduce((sum, tile) => sum + tileBytes(tile), 0)
+    for (const [key, tile] of tiles) {
+      if (bytes <= keptBytes) return
+      if (inView.has(key)) continue
+      disposeTile(tile)
+      tiles.delete(key)
+      bytes -= tileBytes(tile)
+    }
+  }
+
+  return {
+    material,
+    cover(request, budget) {
+      let made = 0
+      let unfinished = 0
+      const patches = request.spots.map((spot) => {
+        let tile = tiles.get(spot.key)
+        if (!tile || !isCurrent(tile, spot, request.gains)) {
+          if (made++ < budget) make((tile ??= load(spot)), spot, request.gains)
+          else unfinished++
+        }
+        if (tile) {
+          tiles.delete(spot.key)
+          tiles.set(spot.key, tile)
+        }
+        return patchOf(spot, tile, request)
+      })
+      dropOldest(new Set(request.spots.map(({ key }) => key)))
+      return { patches, unfinished }
+    },
+    dispose() {
+      for (const tile of tiles.values()) disposeTile(tile)
+      tiles.clear()
+      material.dispose()
+    },
+  }
+}
