@@ -1,22 +1,24 @@
 #include <cube-root>
 #include <transfer-curve>
 
-bool isInsideSpace(vec3 rgb) {
-  return all(greaterThanEqual(rgb, vec3(0.0))) && all(lessThanEqual(rgb, vec3(1.0)));
+bool isWithinSpace(float lowest, vec3 rgb) {
+  return all(greaterThanEqual(rgb, vec3(lowest))) && all(lessThanEqual(rgb, vec3(1.0)));
 }
 
 // The most chroma between grey of lightness L and the colour of these cone roots that the space holds; each channel is a cubic in the share t.
-vec3 reduceChroma(mat3 fromLms, float light, vec3 roots) {
+// Channels may fall below 0 by `slack` of the grey level and are then raised to 0.
+vec3 reduceChroma(mat3 fromLms, float slack, float light, vec3 roots) {
   vec3 away = roots - light;
   vec3 c1 = fromLms * (3.0 * light * light * away);
   vec3 c2 = fromLms * (3.0 * light * away * away);
   vec3 c3 = fromLms * (away * away * away);
   float grey = light * light * light;
-  float low = 0.0;
+  float lowest = -slack * grey;
   float high = 1.0;
-  for (int i = 0; i < 22; i++) {
+  float low = isWithinSpace(lowest, grey + (c1 + (c2 + c3))) ? 1.0 : 0.0;
+  for (int i = 0; low < high && i < 22; i++) {
     float middle = 0.5 * (low + high);
-    if (isInsideSpace(grey + middle * (c1 + middle * (c2 + middle * c3)))) low = middle;
+    if (isWithinSpace(lowest, grey + middle * (c1 + middle * (c2 + middle * c3)))) low = middle;
     else high = middle;
   }
   return clamp(grey + low * (c1 + low * (c2 + low * c3)), 0.0, 1.0);
@@ -26,10 +28,10 @@ vec3 reduceChroma(mat3 fromLms, float light, vec3 roots) {
 vec3 outputTransform(vec3 rgb, OutputTransformCoefficients k, PixelFacts pixel) {
   vec3 held = clamp(mix(rgb, vec3(0.0), isnan(rgb)), -65504.0, 65504.0);
   vec3 linear = k.toSpace * held;
-  if (!isInsideSpace(linear)) {
+  if (!isWithinSpace(0.0, linear)) {
     vec3 roots = cubeRoot(k.toLms * held);
     float light = dot(k.rootsToLightness, roots);
-    if (light > 0.0 && light < 1.0) linear = reduceChroma(k.fromLms, light, roots);
+    if (light > 0.0 && light < 1.0) linear = reduceChroma(k.fromLms, k.slack, light, roots);
     else linear = vec3(light <= 0.0 ? 0.0 : 1.0);
   }
   return encodeCurve(linear, k.slope, k.threshold, k.exponent, k.scale);

@@ -39,7 +39,7 @@ export const ROMM_PRIMARIES: RgbPrimaries = {
 }
 
 /** XYZ of a chromaticity at Y = 1. */
-export function whiteXyz([x, y]: Chromaticity): Vec3 {
+function whiteXyz([x, y]: Chromaticity): Vec3 {
   return [x / y, 1, (1 - x - y) / y]
 }
 

@@ -3,7 +3,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla'
 import type { Chain } from '../operations/step.ts'
 import { begin, cancel, change, end, type History, record, redo, startHistory, undo } from './history.ts'
 
-export interface Edits {
+interface Edits {
   readonly frames: Readonly<Record<string, History>>
 }
 

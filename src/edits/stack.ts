@@ -27,7 +27,7 @@ function freeRange(chain: Chain): [first: number, end: number] {
 }
 
 /** A step of an operation with initial values where none are given; its id is unused in `chain`. Throws on unusable values. */
-export function makeStep(chain: Chain, operationId: string, values: Values = {}): Step {
+function makeStep(chain: Chain, operationId: string, values: Values = {}): Step {
   const operation = operationById(operationId)
   const used = chain
     .filter((step) => step.id.startsWith(`${operationId}-`))

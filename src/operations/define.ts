@@ -39,7 +39,7 @@ export interface NumbersControl {
   readonly variable: boolean
 }
 /** A string the user does not type, e.g. the id of a table. */
-export interface TextControl {
+interface TextControl {
   readonly kind: 'text'
   readonly label: string
   readonly initial: string

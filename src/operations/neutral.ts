@@ -6,9 +6,9 @@ import { smoothstep } from '../math/smoothstep.ts'
 import { slider, toggle } from './controls.ts'
 import { defineOperation } from './define.ts'
 
-/** Between these largest raw levels a pixel fades to grey; common practice, no source. It is grey before 1 so that sensors with a soft ceiling are covered. */
-const GUARD_FROM = 0.9
-const GUARD_TO = 0.99
+/** Between these largest raw levels a pixel fades to grey (our choice): done before 1 for sensors with a soft ceiling, binary fractions so that 32-bit differences are exact. */
+const GUARD_FROM = 29 / 32
+const GUARD_TO = 63 / 64
 
 /** The frame's mean level, over channels and unclipped pixels, with these gains on and green at 1; linear, 0…1 and beyond. */
 export function meanLevel(facts: FrameFacts, redStops: number, blueStops: number): number {
@@ -20,7 +20,7 @@ export function meanLevel(facts: FrameFacts, redStops: number, blueStops: number
  * The factor on all gains that keeps the frame's mean level where it is at the reference neutral, so that another neutral
  * changes colour and not exposure. 1 where the frame has no positive mean.
  */
-export function brightnessHold(facts: FrameFacts, redStops: number, blueStops: number): number {
+function brightnessHold(facts: FrameFacts, redStops: number, blueStops: number): number {
   const hold = meanLevel(facts, ...openingNeutral(facts)) / meanLevel(facts, redStops, blueStops)
   return hold > 0 && Number.isFinite(hold) ? hold : 1
 }

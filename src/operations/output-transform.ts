@@ -2,7 +2,7 @@
 // What lies outside the space loses chroma at constant OKLab lightness and hue, because clipping channels would turn hues.
 import glsl from '../../shaders/operations/output-transform.glsl?raw'
 import { lmsToWorking, rootsToOklab, workingToLms } from '../colour/oklab.ts'
-import { OUTPUT_SPACES, outputSpaceById } from '../colour/output-space.ts'
+import { OUTPUT_SPACES, outputSpaceById, type OutputSpaceId } from '../colour/output-space.ts'
 import { encode } from '../colour/transfer-curve.ts'
 import { multiply } from '../math/mat3.ts'
 import { choice } from './controls.ts'
@@ -13,8 +13,16 @@ const LIMIT = 65504
 /** Halvings of the chroma interval: 2^-22 of the chroma is below one 16-bit code. */
 const HALVINGS = 22
 
+/**
+ * Channels may fall below 0 by this share of the grey level before chroma gives way, and are then raised to 0. Lines of one hue
+ * bow out of a space on their way to blue, by .0076 of the grey level in sRGB: without slack, neighbours would land far apart.
+ * It turns hues by at most .7° (measured); in ROMM RGB, whose blue nobody can see, it would turn them by 6°.
+ */
+const SLACK: Readonly<Record<OutputSpaceId, number>> = { srgb: 0.01, 'display-p3': 0.01, rec2020: 0.01, romm: 0 }
+
 const hold = (x: number) => (Number.isNaN(x) ? 0 : Math.min(Math.max(x, -LIMIT), LIMIT))
-const isInside = (r: number, g: number, b: number) => Math.min(r, g, b) >= 0 && Math.max(r, g, b) <= 1
+const isWithin = (lowest: number, r: number, g: number, b: number) =>
+  Math.min(r, g, b) >= lowest && Math.max(r, g, b) <= 1
 
 /** Nine numbers of the pixel in work: three cubic coefficients for each of R, G, B. */
 const cubics = new Float64Array(9)
@@ -25,7 +33,15 @@ const channelAt = (grey: number, first: number, t: number) =>
  * Writes the linear RGB with most chroma between grey and the colour whose cone roots are given into `pixel`.
  * Grey of OKLab lightness L has all roots equal to L, so every channel is a cubic in the chroma share t.
  */
-function reduceChroma(pixel: Pixel, fromLms: readonly number[], light: number, l: number, m: number, s: number) {
+function reduceChroma(
+  pixel: Pixel,
+  fromLms: readonly number[],
+  slack: number,
+  light: number,
+  l: number,
+  m: number,
+  s: number,
+) {
   const dl = l - light
   const dm = m - light
   const ds = s - light
@@ -38,16 +54,18 @@ function reduceChroma(pixel: Pixel, fromLms: readonly number[], light: number, l
     cubics[i + 2] = forL * dl * dl * dl + forM * dm * dm * dm + forS * ds * ds * ds
   }
   const grey = light * light * light
-  let low = 0
+  const lowest = -slack * grey
   let high = 1
-  for (let i = 0; i < HALVINGS; i++) {
+  let low = isWithin(lowest, channelAt(grey, 0, 1), channelAt(grey, 3, 1), channelAt(grey, 6, 1)) ? 1 : 0
+  for (let i = 0; low < high && i < HALVINGS; i++) {
     const middle = (low + high) / 2
-    if (isInside(channelAt(grey, 0, middle), channelAt(grey, 3, middle), channelAt(grey, 6, middle))) low = middle
+    if (isWithin(lowest, channelAt(grey, 0, middle), channelAt(grey, 3, middle), channelAt(grey, 6, middle)))
+      low = middle
     else high = middle
   }
-  pixel[0] = channelAt(grey, 0, low)
-  pixel[1] = channelAt(grey, 3, low)
-  pixel[2] = channelAt(grey, 6, low)
+  pixel[0] = Math.max(channelAt(grey, 0, low), 0)
+  pixel[1] = Math.max(channelAt(grey, 3, low), 0)
+  pixel[2] = Math.max(channelAt(grey, 6, low), 0)
 }
 
 export const outputTransform = defineOperation({
@@ -64,12 +82,13 @@ export const outputTransform = defineOperation({
   },
   notIdentityBecause: 'it encodes linear light for a colour space',
   derive(values) {
-    const { fromWorking, curve } = outputSpaceById(values.space)
+    const { id, fromWorking, curve } = outputSpaceById(values.space)
     return {
       toSpace: fromWorking,
       toLms: workingToLms,
       rootsToLightness: rootsToOklab.slice(0, 3),
       fromLms: multiply(fromWorking, lmsToWorking),
+      slack: SLACK[id],
       slope: curve.slope,
       threshold: curve.threshold,
       exponent: curve.exponent,
@@ -84,12 +103,12 @@ export const outputTransform = defineOperation({
     pixel[0] = toSpace[0] * red + toSpace[1] * green + toSpace[2] * blue
     pixel[1] = toSpace[3] * red + toSpace[4] * green + toSpace[5] * blue
     pixel[2] = toSpace[6] * red + toSpace[7] * green + toSpace[8] * blue
-    if (!isInside(pixel[0], pixel[1], pixel[2])) {
+    if (!isWithin(0, pixel[0], pixel[1], pixel[2])) {
       const l = Math.cbrt(toLms[0] * red + toLms[1] * green + toLms[2] * blue)
       const m = Math.cbrt(toLms[3] * red + toLms[4] * green + toLms[5] * blue)
       const s = Math.cbrt(toLms[6] * red + toLms[7] * green + toLms[8] * blue)
       const light = rootsToLightness[0] * l + rootsToLightness[1] * m + rootsToLightness[2] * s
-      if (light > 0 && light < 1) reduceChroma(pixel, k.fromLms, light, l, m, s)
+      if (light > 0 && light < 1) reduceChroma(pixel, k.fromLms, k.slack, light, l, m, s)
       else pixel.fill(light <= 0 ? 0 : 1, 0, 3)
     }
     pixel[0] = encode(k, pixel[0])

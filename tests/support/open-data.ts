@@ -4,7 +4,7 @@ import { existsSync, readFileSync } from 'node:fs'
 const folder = new URL('../../../shared/data/', import.meta.url)
 
 /** The text of a file below the data folder, or null. */
-export function openText(path: string): string | null {
+function openText(path: string): string | null {
   const url = new URL(path, folder)
   return existsSync(url) ? readFileSync(url, 'utf8') : null
 }
