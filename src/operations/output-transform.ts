@@ -116,5 +116,5 @@ export const outputTransform = defineOperation({
     pixel[2] = encode(k, pixel[2])
   },
   glsl,
-  tolerance: 1e-5,
+  tolerance: 5e-5,
 })
