@@ -101,7 +101,8 @@ export function growBranches(shape: CrownShape): Branches {
     addNode(foot[0] + shape.lean * i * step, foot[1] + i * step, foot[2], i - 1)
   }
   const pull = new Float32Array(maxNodes * 3)
-  for (let round = 0; round < 260 && count < maxNodes - 1; round++) {
+  for (let round = 0; round < 260; round++) {
+    if (count >= maxNodes - 1) break
     pull.fill(0, 0, count * 3)
     const pulled = new Set<number>()
     for (const i of alive) {
