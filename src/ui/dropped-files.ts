@@ -19,8 +19,11 @@ async function filesIn(entry: FileSystemEntry): Promise<File[]> {
   return (await Promise.all(inside.map(filesIn))).flat()
 }
 
-/** All files of a drop, in the order of their paths. Entries must be asked for while the event is being handled. */
+/** All files of a drop. Must be called while the event is being handled: afterwards the browser takes its content back. */
 export async function droppedFiles(transfer: DataTransfer): Promise<File[]> {
   const entries = [...transfer.items].map((item) => item.webkitGetAsEntry()).filter((entry) => entry !== null)
+  const plain = [...transfer.files]
+  // Some programs hand over files that lie in no file system.
+  if (entries.length === 0) return plain
   return (await Promise.all(entries.map(filesIn))).flat()
 }

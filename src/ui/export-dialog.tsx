@@ -66,15 +66,18 @@ export function ExportDialog() {
       {request.format === 'jpeg' && (
         <div className="slider-row">
           <span className="control-label">Quality</span>
-          <NumberField
-            label="Quality, typed"
-            value={request.quality}
-            decimals={0}
-            step={1}
-            min={qualityControl.min}
-            max={qualityControl.max}
-            onCommit={setQuality}
-          />
+          <span className="slider-number">
+            <NumberField
+              label="Quality, typed"
+              value={request.quality}
+              decimals={0}
+              step={1}
+              min={qualityControl.min}
+              max={qualityControl.max}
+              onCommit={setQuality}
+            />
+            <span className="unit" />
+          </span>
           <ScaleSlider
             control={qualityControl}
             value={request.quality}
@@ -90,7 +93,7 @@ export function ExportDialog() {
         >
           <span className="control-label">Keep where it was taken</span>
           <span className="switch-state">{request.keepLocation ? 'kept' : 'left out'}</span>
-          <span className="switch-track" />
+          <span className="lamp" />
         </Switch>
       )}
       <footer className="dialog-foot">

@@ -37,7 +37,11 @@ export function FilterStatement() {
             layout="grid"
             selectionMode="single"
             selectedKeys={stated === undefined ? [] : [String(stated)]}
-            onAction={(key) => state(key === 'null' ? null : Number(key))}
+            disallowEmptySelection={stated !== undefined}
+            onSelectionChange={(keys) => {
+              const [key] = keys
+              state(key === 'null' ? null : Number(key))
+            }}
           >
             {options.map((filterNm) => (
               <ListBoxItem key={String(filterNm)} id={String(filterNm)} className="list-item">

@@ -7,18 +7,17 @@ import { GridList, GridListItem } from 'react-aria-components/GridList'
 import { Popover } from 'react-aria-components/Popover'
 
 import type { RollEntry } from '../workbench/session.ts'
-import { filterWords } from './cut-ons.ts'
 import { FrameProgress } from './frame-progress.tsx'
 import { useSession, useWorkbench } from './workbench-context.tsx'
 
-function FrameCard({ entry, position }: { entry: RollEntry; position: number }) {
-  const { state } = entry
+function FrameCard({ entry, position, isShown }: { entry: RollEntry; position: number; isShown: boolean }) {
+  const { state, statedFilterNm: filterNm } = entry
   return (
     <GridListItem
       id={entry.id}
-      textValue={`Frame ${position}, ${entry.fileName}`}
+      textValue={`Frame ${position}, ${entry.fileName}${isShown ? ', shown' : ''}`}
       className="frame-card"
-      data-state={state.kind}
+      data-shown={isShown || undefined}
     >
       <span className="frame-picture">
         {entry.pictureUrl && <img src={entry.pictureUrl} alt="" draggable={false} />}
@@ -27,7 +26,9 @@ function FrameCard({ entry, position }: { entry: RollEntry; position: number }) 
       <span className="frame-line">
         <span className="frame-number">{position}</span>
         <span className="frame-name">{entry.fileName}</span>
-        <span className="frame-filter">{entry.statedFilterNm !== undefined && filterWords(entry.statedFilterNm)}</span>
+        <span className="frame-filter">
+          {filterNm !== undefined && (filterNm === null ? 'full spectrum' : `${filterNm} nm`)}
+        </span>
       </span>
       {state.kind === 'failed' ? <span className="frame-reason">{state.reason}</span> : <FrameProgress entry={entry} />}
     </GridListItem>
@@ -52,17 +53,9 @@ export function FrameList({ position, count }: { position: number; count: number
       </Button>
       <Popover className="popover frame-sheet" placement="bottom start" crossOffset={-40}>
         <Dialog aria-label="Frames of the roll">
-          <GridList
-            aria-label="Frames"
-            layout="grid"
-            className="frame-grid"
-            selectionMode="single"
-            selectionBehavior="replace"
-            selectedKeys={shownId ? [shownId] : []}
-            onAction={(key) => show(String(key))}
-          >
+          <GridList aria-label="Frames" layout="grid" className="frame-grid" onAction={(key) => show(String(key))}>
             {entries.map((entry, index) => (
-              <FrameCard key={entry.id} entry={entry} position={index + 1} />
+              <FrameCard key={entry.id} entry={entry} position={index + 1} isShown={entry.id === shownId} />
             ))}
           </GridList>
         </Dialog>

@@ -33,16 +33,6 @@ export function HelpDialog() {
         </p>
       </section>
       <section>
-        <h3>Keys</h3>
-        <KeyList rows={otherKeys} />
-        <Switch className="switch-row" isSelected={keysOn} onChange={setSingleKeys}>
-          <span className="control-label">Single keys act</span>
-          <span className="switch-state">{keysOn ? 'on' : 'off'}</span>
-          <span className="switch-track" />
-        </Switch>
-        <KeyList rows={singleKeys.map(({ key, does }) => [key, does] as const)} />
-      </section>
-      <section>
         <h3>Cautions</h3>
         <p>
           Looking at or focusing on the sun through an infrared filter or an optical finder can injure the eye; filters
@@ -52,6 +42,16 @@ export function HelpDialog() {
         <p>
           Infrared can see through some fabrics and under the surface of skin: respect people’s privacy and local law.
         </p>
+      </section>
+      <section>
+        <h3>Keys</h3>
+        <KeyList rows={otherKeys} />
+        <Switch className="switch-row" isSelected={keysOn} onChange={setSingleKeys}>
+          <span className="control-label">Single keys act</span>
+          <span className="switch-state">{keysOn ? 'on' : 'off'}</span>
+          <span className="lamp" />
+        </Switch>
+        <KeyList rows={singleKeys.map(({ key, does }) => [key, does] as const)} />
       </section>
     </DialogFrame>
   )

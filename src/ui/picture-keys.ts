@@ -2,7 +2,7 @@
 import type { KeyboardEvent, RefObject } from 'react'
 
 import { bringIntoWindow, panBy, placeBeside } from './picture-place.ts'
-import { leaveProbe } from './probe-tool.ts'
+import { keepNeutral, leaveProbe } from './probe-tool.ts'
 import { useWorkbench } from './workbench-context.tsx'
 
 /** CSS pixels of one arrow press: small steps, with shift large ones; moving the picture takes larger ones (our choice). */
@@ -35,10 +35,10 @@ export function usePictureKeys(area: RefObject<HTMLDivElement | null>) {
 
   return {
     onKeyDown(event: KeyboardEvent) {
-      const { tool, probe } = workbench.session.getState()
+      const { tool } = workbench.session.getState()
       if (event.ctrlKey || event.metaKey || event.altKey) return
       if (directions[event.key]) travel(directions[event.key], event.shiftKey)
-      else if (event.key === 'Enter' && tool === 'probe' && probe) workbench.commitProbe()
+      else if (event.key === 'Enter' && tool === 'probe') keepNeutral(workbench)
       else if (event.key === 'Escape' && tool === 'probe') leaveProbe(workbench)
       else return
       event.preventDefault()

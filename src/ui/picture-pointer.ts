@@ -4,6 +4,7 @@ import { useMemo, type PointerEvent, type RefObject } from 'react'
 
 import type { Workbench } from '../workbench/workbench.ts'
 import { panBy } from './picture-place.ts'
+import { keepNeutral } from './probe-tool.ts'
 import { screen } from './screen-store.ts'
 import { useWorkbench } from './workbench-context.tsx'
 
@@ -66,7 +67,7 @@ function handlersFor(workbench: Workbench, area: RefObject<HTMLDivElement | null
       if (!press || press.moved || !isProbing()) return
       const point = pointOf(event)
       workbench.roam(workbench.placeAt(point.x, point.y))
-      if (event.pointerType !== 'touch') workbench.commitProbe()
+      if (event.pointerType !== 'touch') keepNeutral(workbench)
     },
 
     onPointerCancel(event: PointerEvent) {

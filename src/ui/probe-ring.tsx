@@ -2,7 +2,7 @@
 import { useLayoutEffect, useRef } from 'react'
 import { useStore } from 'zustand'
 
-import type { Reliability } from '../workbench/session.ts'
+import type { Probe } from '../workbench/session.ts'
 import { formatNumber } from './format-number.ts'
 import { placeLabel } from './label-place.ts'
 import { screen } from './screen-store.ts'
@@ -11,7 +11,7 @@ import { useSession, useWorkbench } from './workbench-context.tsx'
 /** Smallest ring in CSS pixels: a tiny sample stays findable. */
 const smallestRing = 7
 
-const titles: Record<Reliability, string> = {
+const titles: Record<Probe['reading']['reliability'], string> = {
   good: 'Good pick',
   fair: 'Fair pick',
   poor: 'Poor pick',

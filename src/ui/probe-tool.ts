@@ -16,6 +16,13 @@ export function endProbe(workbench: Workbench): void {
   workbench.setTool('pan')
 }
 
+/** Keeps the neutral under the probe and puts it away, so that the picture stays as kept; without a neutral nothing happens. */
+export function keepNeutral(workbench: Workbench): void {
+  if (!workbench.session.getState().probe?.neutral) return
+  workbench.commitProbe()
+  workbench.setTool('pan')
+}
+
 /** Puts the probe away and leaves everything as it was before it was taken up. */
 export function leaveProbe(workbench: Workbench): void {
   workbench.escape()

@@ -6,12 +6,10 @@ const radiiPx = [2, 3, 4, 6, 8, 12, 16, 24, 32, 48, 64, 96, 128, 192, 256]
 
 /** The next radius up or down from the present one. */
 export function stepSampleRadius(workbench: Workbench, direction: 1 | -1): void {
-  const { sampleRadiusPx, probe } = workbench.session.getState()
+  const { sampleRadiusPx } = workbench.session.getState()
   const next =
     direction > 0
       ? radiiPx.find((radius) => radius > sampleRadiusPx)
       : radiiPx.findLast((radius) => radius < sampleRadiusPx)
-  if (next === undefined) return
-  workbench.setSampleRadius(next)
-  if (probe) workbench.roam(probe.place)
+  if (next !== undefined) workbench.setSampleRadius(next)
 }

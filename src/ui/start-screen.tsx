@@ -27,9 +27,12 @@ export function StartScreen() {
         {graphicsLimit && <p className="start-note">{graphicsLimit}</p>}
       </div>
       <WavelengthRule />
-      <Button className="link" onPress={() => openDialog('help')}>
-        Cautions, keys and what the probe is
-      </Button>
+      <footer className="start-foot">
+        <span className="start-note">Cut-on wavelengths of common long-pass filters, in nm</span>
+        <Button className="link" onPress={() => openDialog('help')}>
+          Cautions, keys and what the probe is
+        </Button>
+      </footer>
     </main>
   )
 }

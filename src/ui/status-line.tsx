@@ -1,11 +1,13 @@
 // The line under the picture: the probe and what it reads on the left, how the picture is seen and running work on the right.
-import { Crosshair, Minus, Plus } from 'lucide-react'
+import { Minus, Plus } from 'lucide-react'
 import { useStore } from 'zustand'
 import { Button } from 'react-aria-components/Button'
 import { Group } from 'react-aria-components/Group'
 
+import type { Probe } from '../workbench/session.ts'
+import { formatNumber } from './format-number.ts'
 import { IconButton } from './icon-button.tsx'
-import { endProbe, startProbe } from './probe-tool.ts'
+import { endProbe, keepNeutral, startProbe } from './probe-tool.ts'
 import { stepSampleRadius } from './sample-radius.ts'
 import { screen } from './screen-store.ts'
 import { TaskProgress } from './task-progress.tsx'
@@ -23,6 +25,13 @@ function PointedPixel() {
   )
 }
 
+/** What the sensor saw there, as shares of saturation before any gain. */
+function sensorWords({ reading: { meanCameraRgb } }: Probe): string {
+  if (!meanCameraRgb) return 'nothing usable under the probe'
+  const [red, green, blue] = meanCameraRgb.map((level) => formatNumber(level, 3))
+  return `sensor: red ${red}, green ${green}, blue ${blue}`
+}
+
 function ProbeReading() {
   const workbench = useWorkbench()
   const radius = useSession((session) => session.sampleRadiusPx)
@@ -33,14 +42,16 @@ function ProbeReading() {
         <IconButton label="Smaller sample" onPress={() => stepSampleRadius(workbench, -1)}>
           <Minus />
         </IconButton>
-        <span className="sample-words">sample {radius * 2} px wide</span>
+        <span className="sample-words">sample {Math.round(radius * 2)} px wide</span>
         <IconButton label="Larger sample" onPress={() => stepSampleRadius(workbench, 1)}>
           <Plus />
         </IconButton>
       </Group>
-      <span className="reading">{probe ? probe.reading.sentence : 'Point at what could be neutral'}</span>
+      <span className="reading">
+        {probe ? sensorWords(probe) : 'Point at anything that could be neutral; a click keeps it'}
+      </span>
       {probe?.neutral && (
-        <Button className="button prime keep" onPress={workbench.commitProbe}>
+        <Button className="button prime keep" onPress={() => keepNeutral(workbench)}>
           Keep this neutral
         </Button>
       )}
@@ -51,17 +62,23 @@ function ProbeReading() {
 export function StatusLine() {
   const workbench = useWorkbench()
   const probing = useSession((session) => session.tool === 'probe')
+  const keysOn = useStore(screen, (state) => state.singleKeys)
   const canProbe = useSession((session) => session.shown !== null)
   return (
     <footer className="status">
       <Button
-        className="button probe-button"
+        className="button"
         aria-pressed={probing}
         isDisabled={!canProbe}
         onPress={() => (probing ? endProbe(workbench) : startProbe(workbench))}
       >
-        <Crosshair aria-hidden="true" />
+        <span className="probe-ring-sign" aria-hidden="true" />
         Probe
+        {keysOn && (
+          <kbd className="key-hint" aria-hidden="true">
+            N
+          </kbd>
+        )}
       </Button>
       {probing ? <ProbeReading /> : <PointedPixel />}
       <span className="spring" />

@@ -47,7 +47,7 @@ function ToggleRow({ stepId, controlKey, control, value }: ControlProps<ToggleCo
     <Switch className="switch-row" isSelected={value === true} onChange={gesture.set}>
       <span className="control-label">{control.label}</span>
       <span className="switch-state">{value === true ? 'on' : 'off'}</span>
-      <span className="switch-track" />
+      <span className="lamp" />
     </Switch>
   )
 }

@@ -1,8 +1,9 @@
 // The selected step: what may be done to it as a whole, then its controls.
-import { ArrowLeft, ArrowRight, RotateCcw, Trash2 } from 'lucide-react'
+import { Button } from 'react-aria-components/Button'
+import { Group } from 'react-aria-components/Group'
 import { Switch } from 'react-aria-components/Switch'
 
-import { IconButton } from './icon-button.tsx'
+import { isFree } from '../edits/stack.ts'
 import { mayStandAt, useChain, useSelectedStep } from './selected-step.ts'
 import { StepControl } from './step-control.tsx'
 import { StepShortcut } from './step-shortcut.tsx'
@@ -19,30 +20,6 @@ export function StepPanel() {
     <section className="step-panel" aria-labelledby="step-title">
       <header className="panel-head">
         <h2 id="step-title">{operation.title}</h2>
-        {operation.place === 'free' && (
-          <>
-            <IconButton
-              label="Earlier in the chain"
-              isDisabled={!mayStandAt(chain, step, index - 1)}
-              onPress={() => workbench.moveStep(step.id, index - 1)}
-            >
-              <ArrowLeft />
-            </IconButton>
-            <IconButton
-              label="Later in the chain"
-              isDisabled={!mayStandAt(chain, step, index + 1)}
-              onPress={() => workbench.moveStep(step.id, index + 1)}
-            >
-              <ArrowRight />
-            </IconButton>
-            <IconButton label={`Remove ${operation.title}`} onPress={() => workbench.removeStep(step.id)}>
-              <Trash2 />
-            </IconButton>
-          </>
-        )}
-        <IconButton label={`Reset ${operation.title}`} onPress={() => workbench.resetStep(step.id)}>
-          <RotateCcw />
-        </IconButton>
         {operation.place !== 'output' && (
           <Switch
             className="switch-only"
@@ -50,7 +27,8 @@ export function StepPanel() {
             isSelected={step.enabled}
             onChange={(enabled) => workbench.setStepEnabled(step.id, enabled)}
           >
-            <span className="switch-track" />
+            <span className="switch-state">{step.enabled ? 'on' : 'off'}</span>
+            <span className="lamp" />
           </Switch>
         )}
       </header>
@@ -65,6 +43,32 @@ export function StepPanel() {
           value={step.values[key] ?? control.initial}
         />
       ))}
+      <Group className="panel-actions" aria-label={`${operation.title} as a whole`}>
+        {isFree(step) && (
+          <>
+            <Button
+              className="button quiet"
+              isDisabled={!mayStandAt(chain, step, index - 1)}
+              onPress={() => workbench.moveStep(step.id, index - 1)}
+            >
+              Earlier
+            </Button>
+            <Button
+              className="button quiet"
+              isDisabled={!mayStandAt(chain, step, index + 1)}
+              onPress={() => workbench.moveStep(step.id, index + 1)}
+            >
+              Later
+            </Button>
+            <Button className="button quiet" onPress={() => workbench.removeStep(step.id)}>
+              Remove
+            </Button>
+          </>
+        )}
+        <Button className="button quiet" onPress={() => workbench.resetStep(step.id)}>
+          Reset
+        </Button>
+      </Group>
     </section>
   )
 }

@@ -37,7 +37,7 @@ export function TopBar() {
       <IconButton label="Help and keys" onPress={() => openDialog('help')}>
         <CircleHelp />
       </IconButton>
-      <Button className="button prime" isDisabled={!canExport} onPress={() => openDialog('export')}>
+      <Button className="button" isDisabled={!canExport} onPress={() => openDialog('export')}>
         Export
       </Button>
     </header>

@@ -9,34 +9,31 @@ const visibleEndNm = 700
 
 const xOf = (nm: number) => `${((nm - fromNm) / (toNm - fromNm)) * 100}%`
 
+/** The whole scale is drawn as lines; a caption beside it says what the numbers are. */
 export function WavelengthRule() {
-  const ticks = Array.from({ length: 32 }, (_, i) => 380 + i * 20)
+  const ticks = Array.from({ length: 32 }, (_, i) => fromNm + i * 20)
+  const line = (nm: number, kind: string, from: number, to: number) => (
+    <line key={`${kind}${nm}`} className={kind} x1={xOf(nm)} x2={xOf(nm)} y1={from} y2={to} />
+  )
   return (
-    <figure className="wavelengths">
-      <svg aria-hidden="true">
-        {ticks.map((nm) => (
-          <line key={nm} className="tick-short" x1={xOf(nm)} x2={xOf(nm)} y1={36} y2={nm % 100 === 0 ? 46 : 41} />
+    <div className="wavelengths" aria-hidden="true">
+      <svg>
+        {ticks.map((nm) => line(nm, 'tick-short', 36, nm % 100 === 0 ? 46 : 41))}
+        {commonCutOnsNm.map((nm) => line(nm, 'tick-initial', 22, 36))}
+        {commonCutOnsNm.map((nm) => (
+          <text key={nm} x={xOf(nm)} y={14}>
+            {nm}
+          </text>
         ))}
         <line className="tick-long" x1="0" x2="100%" y1={36} y2={36} />
-        {commonCutOnsNm.map((nm) => (
-          <g key={nm}>
-            <line className="tick-initial" x1={xOf(nm)} x2={xOf(nm)} y1={22} y2={36} />
-            <text x={xOf(nm)} y={14}>
-              {nm}
-            </text>
-          </g>
-        ))}
-        <line className="tick-reach" x1="0" x2={xOf(visibleEndNm)} y1={56} y2={56} />
-        <line className="tick-reach" x1={xOf(visibleEndNm)} x2="100%" y1={56} y2={56} />
-        <line className="tick-reach" x1={xOf(visibleEndNm)} x2={xOf(visibleEndNm)} y1={50} y2={62} />
-        <text className="reach-name" x={xOf((fromNm + visibleEndNm) / 2)} y={74}>
+        {line(visibleEndNm, 'tick-long', 36, 76)}
+        <text className="reach-name" x={xOf((fromNm + visibleEndNm) / 2)} y={66}>
           visible light
         </text>
-        <text className="reach-name" x={xOf((visibleEndNm + toNm) / 2)} y={74}>
+        <text className="reach-name" x={xOf((visibleEndNm + toNm) / 2)} y={66}>
           infrared
         </text>
       </svg>
-      <figcaption>Cut-on wavelengths of common long-pass filters, in nm</figcaption>
-    </figure>
+    </div>
   )
 }

@@ -50,12 +50,14 @@ function probeAt(place: Place): Probe {
     place,
     reading: {
       cells: 412,
+      spreadStops: 0.02,
+      twoMaterials: false,
       clippedShare: clipped ? 0.4 : 0,
       errorStops: 0.01,
       reliability: clipped ? 'clipped' : 'good',
       sentence: clipped
-        ? 'Clipped: 40 % of the cells hold no colour any more'
-        : 'Good pick: 412 cells, none clipped, ±0.01 stop',
+        ? 'Clipped: every cell here is saturated; move to a darker place.'
+        : 'Good pick: 412 cells, none clipped, ±0.01 stop.',
       meanCameraRgb: [red, green, blue],
     },
     neutral: clipped ? null : { redStops: Math.log2(green / red), blueStops: Math.log2(green / blue) },
@@ -87,21 +89,16 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
 
   edits.store.subscribe(({ frames }) => {
     const history = frames[session.getState().shownId ?? '']
-    if (!history) return
-    edit.setState({
-      shown: {
-        chain: history.chain,
-        undoName: history.past.at(-1)?.name ?? null,
-        redoName: history.future.at(-1)?.name ?? null,
-      },
-    })
+    const undoName = history?.past.at(-1)?.name ?? null
+    const redoName = history?.future.at(-1)?.name ?? null
+    edit.setState({ shown: history && session.getState().shown ? { chain: history.chain, undoName, redoName } : null })
   })
 
   async function showFrame(id: string) {
     const entry = session.getState().entries.find((one) => one.id === id)!
     set({ shownId: id, shown: entry.state.kind === 'ready' ? shownFrame(entry) : null })
     edits.open(id, edits.history(id)?.chain ?? firstChain())
-    set({ selectedStepId: edits.history(id)!.chain[0].id })
+    set({ selectedStepId: edits.history(id)!.chain[0].id, probe: null })
   }
 
   function attachPicture(canvas: HTMLCanvasElement) {
@@ -153,14 +150,14 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
       const { scale } = layout()
       return { ...cssOf(layout(), frameSize, place), radius: session.getState().sampleRadiusPx * scale }
     },
-    setTool: (tool) => set({ tool }),
+    setTool: (tool) => set(tool === 'pan' ? { tool, probe: null } : { tool }),
     setSampleRadius: (sampleRadiusPx) => set({ sampleRadiusPx }),
     roam: (place) => set({ probe: place && probeAt(place) }),
     commitProbe() {
       const { probe } = session.getState()
       const step = edit.getState().shown?.chain[0]
       if (probe?.neutral && step) commands.setValues(step.id, { ...probe.neutral }, 'Neutral')
-      set({ probe: null, tool: 'pan' })
+      set({ probe: null })
     },
     escape: () => set({ probe: null }),
     async exportShown() {},
@@ -190,11 +187,12 @@ export function smallRoll(): RollEntry[] {
     { kind: 'waiting' },
     { kind: 'failed', reason: 'The file ends in the middle of its picture data. Copy it from the card again.' },
   ]
+  const pictureUrl = paintScene(180, 120).toDataURL()
   return states.map((state, i) => ({
     id: `frame-${i + 1}`,
     fileName: `meadow-${String(i + 1).padStart(2, '0')}.dng`,
     state,
-    pictureUrl: null,
+    pictureUrl: state.kind === 'ready' ? pictureUrl : null,
     statedFilterNm: i === 0 ? 590 : undefined,
   }))
 }
