@@ -24,7 +24,7 @@ describe('opening neutral', () => {
   })
 
   it('takes no colour from clipped areas', () => {
-    const light = (x: number, y: number, colour: CfaColour) => (y < 80 ? left[colour] : [1.3, 1.2, 0.4][colour])
+    const light = (_x: number, y: number, colour: CfaColour) => (y < 80 ? left[colour] : [1.3, 1.2, 0.4][colour])
     const [u, v] = facts(makeMosaic({ ...size, light })).referenceNeutral
     expect([u, v]).toEqual([expect.closeTo(Math.log2(2.5), 2), expect.closeTo(-2, 2)])
   })

@@ -78,5 +78,5 @@ it('overview of three-channel data averages every channel', () => {
   )
   const { width, height, rgba, scale } = makeOverview(linear)
   expect([width, height, scale]).toEqual([9, 5, 1])
-  expect([...rgba.slice(8, 12)]).toEqual([0.12, 0.22, 0.32, 0.32].map((value) => expect.closeTo(value, 4)))
+  expect(Array.from(rgba.slice(8, 12))).toEqual([0.12, 0.22, 0.32, 0.32].map((value) => expect.closeTo(value, 4)))
 })
