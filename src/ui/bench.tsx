@@ -1,11 +1,11 @@
 // The bench: top line, chain, picture, panel of the selected step, status line.
-import { ChainRail } from './chain-rail.tsx'
-import { FrameFactsPanel } from './frame-facts.tsx'
-import { Picture } from './picture.tsx'
+import { ChainRail } from './chain/chain-rail.tsx'
+import { FrameFactsPanel } from './panel/frame-facts.tsx'
+import { Picture } from './picture/picture.tsx'
 import { StatusLine } from './status-line.tsx'
-import { StepPanel } from './step-panel.tsx'
+import { StepPanel } from './panel/step-panel.tsx'
 import { TopBar } from './top-bar.tsx'
-import { useChain } from './selected-step.ts'
+import { useChain } from './chain/selected-step.ts'
 import { useSession } from './workbench-context.tsx'
 
 export function Bench() {

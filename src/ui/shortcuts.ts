@@ -2,9 +2,9 @@
 import { useEffect } from 'react'
 
 import type { Workbench } from '../workbench/workbench.ts'
-import { showPixels, showWhole, zoomByNotch } from './picture-view.ts'
-import { endProbe, leaveProbe, startProbe } from './probe-tool.ts'
-import { stepSampleRadius } from './sample-radius.ts'
+import { showPixels, showWhole, zoomByNotch } from './picture/picture-view.ts'
+import { endProbe, leaveProbe, startProbe } from './picture/probe-tool.ts'
+import { stepSampleRadius } from './picture/sample-radius.ts'
 import { openDialog, screen } from './screen-store.ts'
 import { useWorkbench } from './workbench-context.tsx'
 

@@ -7,12 +7,12 @@ import { Group } from 'react-aria-components/Group'
 import type { Probe } from '../workbench/session.ts'
 import { formatNumber } from './format-number.ts'
 import { IconButton } from './icon-button.tsx'
-import { endProbe, keepNeutral, startProbe } from './probe-tool.ts'
-import { stepSampleRadius } from './sample-radius.ts'
+import { endProbe, keepNeutral, startProbe } from './picture/probe-tool.ts'
+import { stepSampleRadius } from './picture/sample-radius.ts'
 import { screen } from './screen-store.ts'
 import { TaskProgress } from './task-progress.tsx'
 import { useSession, useWorkbench } from './workbench-context.tsx'
-import { ZoomControls } from './zoom-controls.tsx'
+import { ZoomControls } from './picture/zoom-controls.tsx'
 
 function PointedPixel() {
   const pointer = useStore(screen, ({ pointer }) => pointer)

@@ -1,0 +1,38 @@
+// One gesture on one value of a step: the first real change begins it, so that touching a control without moving it
+// leaves no trace in the history.
+import { useRef } from 'react'
+
+import type { ControlValue } from '../../operations/define.ts'
+import { useWorkbench } from '../workbench-context.tsx'
+
+export interface Gesture {
+  change(value: ControlValue): void
+  end(): void
+  cancel(): void
+  /** A change complete in itself. */
+  set(value: ControlValue): void
+}
+
+/** `name` is what undo will name. */
+export function useGesture(stepId: string, key: string, name: string): Gesture {
+  const workbench = useWorkbench()
+  const running = useRef(false)
+  return {
+    change(value) {
+      if (!running.current) workbench.beginGesture(name)
+      running.current = true
+      workbench.changeValues(stepId, { [key]: value })
+    },
+    end() {
+      if (running.current) workbench.endGesture()
+      running.current = false
+    },
+    cancel() {
+      if (running.current) workbench.cancelGesture()
+      running.current = false
+    },
+    set(value) {
+      workbench.setValues(stepId, { [key]: value }, name)
+    },
+  }
+}

@@ -1,0 +1,74 @@
+// One control of a step, made from its schema.
+import { Switch } from 'react-aria-components/Switch'
+
+import type { ChoiceControl, Control, ControlValue, SliderControl, ToggleControl } from '../../operations/define.ts'
+import { ChoiceList } from './choice-list.tsx'
+import { decimalsOf } from '../format-number.ts'
+import { useGesture } from './gesture.ts'
+import { MixEditor } from './mix-editor.tsx'
+import { NumberField } from './number-field.tsx'
+import { ScaleSlider } from './scale-slider.tsx'
+
+interface ControlProps<C extends Control> {
+  readonly stepId: string
+  readonly controlKey: string
+  readonly control: C
+  readonly value: ControlValue
+}
+
+function SliderRow({ stepId, controlKey, control, value }: ControlProps<SliderControl>) {
+  const gesture = useGesture(stepId, controlKey, control.label)
+  const bounds = control.bounded ? { min: control.min, max: control.max } : {}
+  return (
+    <div className="slider-row">
+      <span className="control-label" onDoubleClick={() => gesture.set(control.initial)}>
+        {control.label}
+      </span>
+      <span className="slider-number">
+        <NumberField
+          label={`${control.label}, typed`}
+          value={value as number}
+          decimals={decimalsOf(control.step)}
+          signed={control.min < 0}
+          step={control.step}
+          {...bounds}
+          onCommit={gesture.set}
+        />
+        <span className="unit">{control.unit}</span>
+      </span>
+      <ScaleSlider control={control} value={value as number} gesture={gesture} />
+    </div>
+  )
+}
+
+function ToggleRow({ stepId, controlKey, control, value }: ControlProps<ToggleControl>) {
+  const gesture = useGesture(stepId, controlKey, control.label)
+  return (
+    <Switch className="switch-row" isSelected={value === true} onChange={gesture.set}>
+      <span className="control-label">{control.label}</span>
+      <span className="switch-state">{value === true ? 'on' : 'off'}</span>
+      <span className="lamp" />
+    </Switch>
+  )
+}
+
+function ChoiceRow({ stepId, controlKey, control, value }: ControlProps<ChoiceControl>) {
+  const gesture = useGesture(stepId, controlKey, control.label)
+  return <ChoiceList label={control.label} options={control.options} value={String(value)} onChange={gesture.set} />
+}
+
+export function StepControl(props: ControlProps<Control>) {
+  const { control } = props
+  switch (control.kind) {
+    case 'slider':
+      return <SliderRow {...props} control={control} />
+    case 'toggle':
+      return <ToggleRow {...props} control={control} />
+    case 'choice':
+      return <ChoiceRow {...props} control={control} />
+    case 'numbers':
+      return control.initial.length === 9 ? <MixEditor {...props} mix={props.value as readonly number[]} /> : null
+    case 'text':
+      return null
+  }
+}

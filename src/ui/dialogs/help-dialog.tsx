@@ -1,0 +1,58 @@
+// The help page: what the probe is, the keys, and the cautions of the trade.
+import { Switch } from 'react-aria-components/Switch'
+import { useStore } from 'zustand'
+
+import { DialogFrame } from './dialog-frame.tsx'
+import { screen, setSingleKeys } from '../screen-store.ts'
+import { otherKeys, singleKeys } from '../shortcuts.ts'
+
+function KeyList({ rows }: { rows: readonly (readonly [string, string])[] }) {
+  return (
+    <dl className="keys">
+      {rows.map(([keys, does]) => (
+        <div key={keys}>
+          <dt>{keys}</dt>
+          <dd>{does}</dd>
+        </div>
+      ))}
+    </dl>
+  )
+}
+
+export function HelpDialog() {
+  const keysOn = useStore(screen, (state) => state.singleKeys)
+  return (
+    <DialogFrame title="Help and keys" className="help">
+      <section>
+        <h3>The probe</h3>
+        <p>
+          Behind an infrared filter no neutral is the right one: whatever you declare neutral decides where every other
+          colour goes. The probe shows what would become of the whole picture if the place under it were neutral. Roam
+          with it, and keep the neutral that pleases you. The words beside the ring say how far the sample can be
+          trusted: how much of it is clipped, how dark it is, and how sure the neutral is.
+        </p>
+      </section>
+      <section>
+        <h3>Cautions</h3>
+        <p>
+          Looking at or focusing on the sun through an infrared filter or an optical finder can injure the eye; filters
+          that look dark do not protect it.
+        </p>
+        <p>Converting a camera opens flash capacitors at dangerous voltage: leave it to a qualified repairer.</p>
+        <p>
+          Infrared can see through some fabrics and under the surface of skin: respect people’s privacy and local law.
+        </p>
+      </section>
+      <section>
+        <h3>Keys</h3>
+        <KeyList rows={otherKeys} />
+        <Switch className="switch-row" isSelected={keysOn} onChange={setSingleKeys}>
+          <span className="control-label">Single keys act</span>
+          <span className="switch-state">{keysOn ? 'on' : 'off'}</span>
+          <span className="lamp" />
+        </Switch>
+        <KeyList rows={singleKeys.map(({ key, does }) => [key, does] as const)} />
+      </section>
+    </DialogFrame>
+  )
+}

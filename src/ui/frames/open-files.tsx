@@ -1,0 +1,33 @@
+// The ways into the program: files, a folder, the demo roll.
+import type { ReactNode } from 'react'
+import { Button } from 'react-aria-components/Button'
+import { FileTrigger } from 'react-aria-components/FileTrigger'
+
+import { useWorkbench } from '../workbench-context.tsx'
+
+interface OpenButtonProps {
+  readonly className: string
+  readonly children: ReactNode
+}
+
+export function OpenFilesButton({ className, children, folder = false }: OpenButtonProps & { folder?: boolean }) {
+  const workbench = useWorkbench()
+  return (
+    <FileTrigger
+      allowsMultiple
+      acceptDirectory={folder}
+      onSelect={(files) => files && void workbench.openFiles([...files])}
+    >
+      <Button className={className}>{children}</Button>
+    </FileTrigger>
+  )
+}
+
+export function OpenDemoButton({ className, children }: OpenButtonProps) {
+  const workbench = useWorkbench()
+  return (
+    <Button className={className} onPress={() => void workbench.openDemoRoll()}>
+      {children}
+    </Button>
+  )
+}

@@ -1,0 +1,74 @@
+// The selected step: what may be done to it as a whole, then its controls.
+import { Button } from 'react-aria-components/Button'
+import { Group } from 'react-aria-components/Group'
+import { Switch } from 'react-aria-components/Switch'
+
+import { isFree } from '../../edits/stack.ts'
+import { mayStandAt, useChain, useSelectedStep } from '../chain/selected-step.ts'
+import { StepControl } from '../controls/step-control.tsx'
+import { StepShortcut } from '../controls/step-shortcut.tsx'
+import { useWorkbench } from '../workbench-context.tsx'
+
+export function StepPanel() {
+  const workbench = useWorkbench()
+  const chain = useChain()
+  const selected = useSelectedStep()
+  if (!selected) return <p className="panel-hint">Choose a step in the chain to see its controls.</p>
+  const { step, operation, index } = selected
+
+  return (
+    <section className="step-panel" aria-labelledby="step-title">
+      <header className="panel-head">
+        <h2 id="step-title">{operation.title}</h2>
+        {operation.place !== 'output' && (
+          <Switch
+            className="switch-only"
+            aria-label={`${operation.title} acts`}
+            isSelected={step.enabled}
+            onChange={(enabled) => workbench.setStepEnabled(step.id, enabled)}
+          >
+            <span className="switch-state">{step.enabled ? 'on' : 'off'}</span>
+            <span className="lamp" />
+          </Switch>
+        )}
+      </header>
+      {!step.enabled && <p className="control-note">Switched off: colour passes unchanged.</p>}
+      <StepShortcut step={step} />
+      {Object.entries(operation.controls).map(([key, control]) => (
+        <StepControl
+          key={`${step.id} ${key}`}
+          stepId={step.id}
+          controlKey={key}
+          control={control}
+          value={step.values[key] ?? control.initial}
+        />
+      ))}
+      <Group className="panel-actions" aria-label={`${operation.title} as a whole`}>
+        {isFree(step) && (
+          <>
+            <Button
+              className="button quiet"
+              isDisabled={!mayStandAt(chain, step, index - 1)}
+              onPress={() => workbench.moveStep(step.id, index - 1)}
+            >
+              Earlier
+            </Button>
+            <Button
+              className="button quiet"
+              isDisabled={!mayStandAt(chain, step, index + 1)}
+              onPress={() => workbench.moveStep(step.id, index + 1)}
+            >
+              Later
+            </Button>
+            <Button className="button quiet" onPress={() => workbench.removeStep(step.id)}>
+              Remove
+            </Button>
+          </>
+        )}
+        <Button className="button quiet" onPress={() => workbench.resetStep(step.id)}>
+          Reset
+        </Button>
+      </Group>
+    </section>
+  )
+}

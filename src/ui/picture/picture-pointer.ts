@@ -1,0 +1,87 @@
+// Mouse, pen and touch on the picture: dragging moves it, two fingers zoom, the probe roams under the pointer and a click
+// keeps its neutral. A finger hides what it points at, so touch only roams; a button keeps the neutral.
+import { useMemo, type PointerEvent, type RefObject } from 'react'
+
+import type { Workbench } from '../../workbench/workbench.ts'
+import { panBy } from './picture-place.ts'
+import { keepNeutral } from './probe-tool.ts'
+import { screen } from '../screen-store.ts'
+import { useWorkbench } from '../workbench-context.tsx'
+
+/** CSS pixels of travel that make a press a drag (our choice). */
+const dragFromPx = 4
+
+interface Press {
+  x: number
+  y: number
+  moved: boolean
+}
+interface Point {
+  readonly x: number
+  readonly y: number
+}
+
+const middle = (a: Point, b: Point) => ({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 })
+const distance = (a: Point, b: Point) => Math.hypot(a.x - b.x, a.y - b.y)
+
+function pinch(workbench: Workbench, area: HTMLElement, before: [Point, Point], after: [Point, Point]) {
+  const [from, to] = [middle(...before), middle(...after)]
+  panBy(workbench, area, to.x - from.x, to.y - from.y)
+  const place = workbench.placeAt(to.x, to.y)
+  if (place) workbench.zoomAbout(place, distance(...after) / Math.max(distance(...before), 1))
+}
+
+function handlersFor(workbench: Workbench, area: RefObject<HTMLDivElement | null>) {
+  const presses = new Map<number, Press>()
+  const pointOf = (event: PointerEvent): Point => {
+    const box = area.current!.getBoundingClientRect()
+    return { x: event.clientX - box.left, y: event.clientY - box.top }
+  }
+  const isProbing = () => workbench.session.getState().tool === 'probe'
+
+  return {
+    onPointerDown(event: PointerEvent) {
+      if (event.button !== 0) return
+      area.current!.setPointerCapture(event.pointerId)
+      presses.set(event.pointerId, { ...pointOf(event), moved: false })
+    },
+
+    onPointerMove(event: PointerEvent) {
+      const point = pointOf(event)
+      const press = presses.get(event.pointerId)
+      const place = workbench.placeAt(point.x, point.y)
+      screen.setState({ pointer: place })
+      if (press && !press.moved && distance(point, press) < dragFromPx) return
+      const roams = isProbing() && (!press || event.pointerType === 'touch')
+      if (presses.size === 2 && press) {
+        const other = [...presses].find(([id]) => id !== event.pointerId)![1]
+        pinch(workbench, area.current!, [press, other], [point, other])
+      } else if (roams) workbench.roam(place)
+      else if (press) panBy(workbench, area.current!, point.x - press.x, point.y - press.y)
+      if (press) presses.set(event.pointerId, { ...point, moved: true })
+    },
+
+    onPointerUp(event: PointerEvent) {
+      const press = presses.get(event.pointerId)
+      presses.delete(event.pointerId)
+      if (!press || press.moved || !isProbing()) return
+      const point = pointOf(event)
+      workbench.roam(workbench.placeAt(point.x, point.y))
+      if (event.pointerType !== 'touch') keepNeutral(workbench)
+    },
+
+    onPointerCancel(event: PointerEvent) {
+      presses.delete(event.pointerId)
+    },
+
+    onPointerLeave(event: PointerEvent) {
+      screen.setState({ pointer: null })
+      if (isProbing() && event.pointerType !== 'touch') workbench.roam(null)
+    },
+  }
+}
+
+export function usePicturePointer(area: RefObject<HTMLDivElement | null>) {
+  const workbench = useWorkbench()
+  return useMemo(() => handlersFor(workbench, area), [workbench, area])
+}

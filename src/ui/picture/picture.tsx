@@ -1,0 +1,58 @@
+// The picture on its neutral surround. The workbench draws into the canvas; here are pointer, wheel, touch and keys.
+import { useEffect, useRef } from 'react'
+
+import { PictureState } from './picture-state.tsx'
+import { usePictureKeys } from './picture-keys.ts'
+import { usePicturePointer } from './picture-pointer.ts'
+import { usePictureWheel } from './picture-wheel.ts'
+import { ProbeRing } from './probe-ring.tsx'
+import { screen } from '../screen-store.ts'
+import { SpokenReading } from './spoken-reading.tsx'
+import { useSession, useWorkbench } from '../workbench-context.tsx'
+
+export function Picture() {
+  const workbench = useWorkbench()
+  const tool = useSession((session) => session.tool)
+  const fileName = useSession((session) => session.shown?.fileName)
+  const area = useRef<HTMLDivElement>(null)
+  const canvas = useRef<HTMLCanvasElement>(null)
+  const pointer = usePicturePointer(area)
+  const keys = usePictureKeys(area)
+  usePictureWheel(area)
+
+  useEffect(() => workbench.attachPicture(canvas.current!), [workbench])
+  useEffect(() => {
+    const observer = new ResizeObserver(([entry]) => {
+      const { width, height } = entry.contentRect
+      screen.setState({ pictureSize: { width, height } })
+    })
+    observer.observe(area.current!)
+    return () => observer.disconnect()
+  }, [])
+
+  return (
+    <section className="picture" aria-label="Picture">
+      <div
+        ref={area}
+        id="picture-area"
+        className="picture-area"
+        data-tool={tool}
+        role="application"
+        aria-label={fileName ? `Picture of ${fileName}` : 'Picture'}
+        aria-describedby="picture-keys"
+        // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- an application takes keys of its own
+        tabIndex={0}
+        {...pointer}
+        {...keys}
+      >
+        <canvas ref={canvas} className="picture-canvas" />
+        <ProbeRing />
+      </div>
+      <p id="picture-keys" hidden>
+        N takes up the neutral probe, arrow keys roam or move the picture, Enter keeps the neutral, Escape leaves it.
+      </p>
+      <PictureState />
+      <SpokenReading />
+    </section>
+  )
+}

@@ -1,0 +1,30 @@
+// Taking the probe up and putting it away, the same for button, key and touch.
+import type { Workbench } from '../../workbench/workbench.ts'
+import { pictureArea } from './picture-place.ts'
+import { screen } from '../screen-store.ts'
+
+/** The probe starts under the pointer, or in the middle of what is seen where there is none. */
+export function startProbe(workbench: Workbench): void {
+  const { view } = workbench.session.getState()
+  workbench.setTool('probe')
+  workbench.roam(screen.getState().pointer ?? (view.fit ? { x: 0.5, y: 0.5 } : view.centre))
+  pictureArea()?.focus({ preventScroll: true })
+}
+
+export function endProbe(workbench: Workbench): void {
+  workbench.roam(null)
+  workbench.setTool('pan')
+}
+
+/** Keeps the neutral under the probe and puts it away, so that the picture stays as kept; without a neutral nothing happens. */
+export function keepNeutral(workbench: Workbench): void {
+  if (!workbench.session.getState().probe?.neutral) return
+  workbench.commitProbe()
+  workbench.setTool('pan')
+}
+
+/** Puts the probe away and leaves everything as it was before it was taken up. */
+export function leaveProbe(workbench: Workbench): void {
+  workbench.escape()
+  workbench.setTool('pan')
+}
