@@ -20,4 +20,7 @@ export async function load(url, context, next) {
   return { format: 'module', source: `export default ${JSON.stringify(text)}`, shortCircuit: true }
 }
 
-if (isMainThread) register(import.meta.url)
+/** For threads, which do not inherit hooks. */
+export const registerTextModules = () => register(import.meta.url)
+
+if (isMainThread) registerTextModules()
