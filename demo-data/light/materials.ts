@@ -19,7 +19,7 @@ export const materialMixes = {
   conifer: { conifer_b: 1 },
   pine: { conifer_c: 1 },
   bark: { leaf_oak_dried: 0.3, asphalt_old: 0.65 },
-  birchBark: { limestone: 0.55, cotton_white: 0.3 },
+  birchBark: { limestone: 0.35, cotton_white: 0.65 },
   soil: { asphalt_old: 0.6, sand_wet: 0.55 },
   gravel: { limestone: 0.35, asphalt_old: 0.6 },
   sand: { sand_dry_b: 1 },

@@ -2,14 +2,16 @@
 // once they are wide enough to see. Small leaves fall back to a plain pointed shape of the same area.
 import { type Band, coverIndex } from './canvas.ts'
 import type { Brush } from './brush.ts'
+import { noise2 } from './noise.ts'
 import { drawLeaf } from './shapes.ts'
 
 const plainBelowPx = 7
 const veinsFromPx = 22
+const mottledFromPx = 36
 
 /**
  * Draws a leaf from base (x0, y0) to tip (x1, y1), frame pixels, half-width `halfWidth` px. `fold` −1…1 makes the right half
- * (seen from base to tip) brighter and the left half darker by that share.
+ * (seen from base to tip) brighter and the left half darker by that share; it also bends the leaf a little to one side.
  */
 export function drawBlade(
   band: Band,
@@ -34,8 +36,9 @@ export function drawBlade(
   const cx = x0 + dx / 2
   const cy = y0 + dy / 2
   const reach = halfWidth * 1.1
-  const reachX = Math.abs(ux) * half + Math.abs(uy) * reach + 0.5
-  const reachY = Math.abs(uy) * half + Math.abs(ux) * reach + 0.5
+  const bend = fold * 1.6 * halfWidth
+  const reachX = Math.abs(ux) * half + Math.abs(uy) * (reach + Math.abs(bend)) + 0.5
+  const reachY = Math.abs(uy) * half + Math.abs(ux) * (reach + Math.abs(bend)) + 0.5
   const top = Math.max(band.y0, Math.floor(cy - reachY))
   const bottom = Math.min(band.y1 - 1, Math.floor(cy + reachY))
   const left = Math.max(0, Math.floor(cx - reachX))
@@ -43,6 +46,8 @@ export function drawBlade(
   const { r, g, b } = brush
   const veined = length > veinsFromPx
   const rib = Math.max(0.4, halfWidth * 0.05)
+  const mottled = length > mottledFromPx
+  const grain = 9 / length
   for (let py = top; py <= bottom; py++) {
     const ry = py + 0.5 - cy
     const row = (py - band.y0) * band.width
@@ -50,14 +55,15 @@ export function drawBlade(
       const rx = px + 0.5 - cx
       const u = (rx * ux + ry * uy) / half
       if (u < -1 || u > 1) continue
-      const side = ry * ux - rx * uy
+      const side = ry * ux - rx * uy - bend * (0.6 - u * u)
       const v = side < 0 ? -side : side
       const c = halfWidth * (1 - u * u) * (1 - 0.28 * u) - v + 0.5
       if (c <= 0) continue
       const across = v / halfWidth
-      let shade = 1 + (side < 0 ? -fold : fold) * (0.45 + 0.55 * across)
+      let shade = (1 + (side < 0 ? -fold : fold) * (0.45 + 0.55 * across)) * (1 - 0.7 * fold * u)
       if (veined) {
         shade *= v < rib ? 1.16 : 1 + 0.055 * Math.cos((u * 5.5 - across * 2) * 6.28)
+        if (mottled) shade *= 1 + 0.09 * noise2(rx * grain + x0, ry * grain + y0)
       }
       brush.r = r * shade
       brush.g = g * shade

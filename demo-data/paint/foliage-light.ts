@@ -71,10 +71,18 @@ export function lightFoliage(foliage: Foliage, options: FoliageLightOptions): Fo
       pz += d[2]
     }
   }
+  const skyOfCell = new Float32Array(sx * sy * sz).fill(-1)
   const skyAt = (x: number, y: number, z: number) => {
-    let sum = 0
-    for (const d of skyDirections) sum += Math.exp(-depthAlong(x, y, z, d))
-    return sum / skyDirections.length
+    const ix = Math.min(sx - 1, Math.max(0, Math.floor((x - low[0]) / cellM)))
+    const iy = Math.min(sy - 1, Math.max(0, Math.floor((y - low[1]) / cellM)))
+    const iz = Math.min(sz - 1, Math.max(0, Math.floor((z - low[2]) / cellM)))
+    const at = (iz * sy + iy) * sx + ix
+    if (skyOfCell[at] < 0) {
+      let sum = 0
+      for (const d of skyDirections) sum += Math.exp(-depthAlong(x, y, z, d))
+      skyOfCell[at] = sum / skyDirections.length
+    }
+    return skyOfCell[at]
   }
   const leafSun = new Float32Array(leafCount)
   const leafSky = new Float32Array(leafCount)

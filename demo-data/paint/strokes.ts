@@ -3,9 +3,12 @@
 import { drawBlade } from './blade.ts'
 import { type Brush, createBrush } from './brush.ts'
 import type { Band } from './canvas.ts'
+import { drawRoughLimb } from './rough-limb.ts'
 import { drawLimb } from './shapes.ts'
 
 const stride = 14
+/** Half-width in pixels from which a limb shows its bark. */
+const roughFromPx = 3
 
 export interface Strokes {
   data: Float32Array
@@ -114,7 +117,7 @@ export function paintStrokes(band: Band, strokes: Strokes, solids: readonly Soli
     const leaf = d[at + 13] > 0
     const y0 = d[at + 2]
     const y1 = d[at + 4]
-    const reach = (leaf ? d[at + 5] * 1.1 : Math.max(d[at + 5], d[at + 6])) + 1
+    const reach = (leaf ? d[at + 5] * (1.1 + 1.6 * Math.abs(d[at + 7])) : Math.max(d[at + 5], d[at + 6]) * 1.12) + 1
     if ((y0 > y1 ? y0 : y1) + reach < band.y0 || (y0 < y1 ? y0 : y1) - reach > band.y1) continue
     brush.r = d[at + 8]
     brush.g = d[at + 9]
@@ -122,6 +125,8 @@ export function paintStrokes(band: Band, strokes: Strokes, solids: readonly Soli
     brush.material = d[at + 11]
     brush.sun = d[at + 12]
     if (leaf) drawBlade(band, d[at + 1], y0, d[at + 3], y1, d[at + 5], d[at + 7], brush)
+    else if (d[at + 5] > roughFromPx)
+      drawRoughLimb(band, d[at + 1], y0, d[at + 5], d[at + 3], y1, d[at + 6], d[at + 7], d[at], brush)
     else drawLimb(band, d[at + 1], y0, d[at + 5], d[at + 3], y1, d[at + 6], d[at + 7], brush)
   }
   while (next < solids.length) solids[next++].paint(band)
