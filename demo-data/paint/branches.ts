@@ -44,9 +44,9 @@ function scatterPoints(shape: CrownShape): Float32Array {
     const own = createStream(hash(shape.seed, 11, lobe))
     const up = 1 - (2 * (lobe + 0.5)) / lobes
     const turn = lobe * 2.39996 + own() * 0.7
-    const inward = lobe % 4 === 0 ? 0.35 : 0.62 + 0.16 * own()
+    const inward = lobe % 5 === 0 ? 0.36 : 0.68 + 0.16 * own()
     const ring = Math.sqrt(1 - up * up)
-    const size = radiusM * (0.2 + 0.17 * own())
+    const size = radiusM * (0.17 + 0.13 * own())
     const bulge = 1 - 0.22 * Math.max(0, up)
     const next = createStream(hash(shape.seed, 13, i))
     const z = 2 * next() - 1

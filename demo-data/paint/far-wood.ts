@@ -7,7 +7,7 @@ import { createBrush, lightMix } from './brush.ts'
 import { type Camera, columnOf, rowOf } from './camera.ts'
 import type { Material } from '../light/triplets.ts'
 import { type Band, coverIndex } from './canvas.ts'
-import { noise2 } from './noise.ts'
+import { fbm2 } from './noise.ts'
 import type { Solid } from './strokes.ts'
 
 export interface FarWoodOptions {
@@ -88,13 +88,13 @@ function plantCrown(
   const brush = createBrush()
   const px = camera.focalPx / z
   const width = conifer ? 0.16 : 0.3 + 0.22 * next()
-  const count = conifer ? 12 : 16 + Math.floor(12 * next())
+  const count = conifer ? 16 : 24 + Math.floor(14 * next())
   for (let k = 0; k < count; k++) {
     const t = k / (count - 1)
     const up = conifer ? 0.1 + 0.88 * (1 - t) : 0.16 + 0.78 * (1 - t) + 0.1 * (next() - 0.5)
     const outline = conifer ? 1.05 - up : Math.sqrt(Math.max(0.05, 1 - ((up - 0.52) / 0.5) ** 2))
     const side = (2 * next() - 1) * outline * width
-    const r = height * (conifer ? 0.05 + 0.1 * (1 - up) : 0.09 + 0.08 * next())
+    const r = height * (conifer ? 0.04 + 0.08 * (1 - up) : 0.06 + 0.07 * next())
     const facing = 0.5 + 0.5 * options.sunSide * (side / width)
     const lift = 0.35 + 0.65 * up
     const sun = options.sun * own * lift * (0.35 + 0.65 * facing)
@@ -127,14 +127,14 @@ function plantCrown(
       sun: share,
     })
   }
-  lightMix(brush, material, options.dark, 0.5, 0.05 * options.sun, options.sky * 0.3, options.overcast * 0.25, 0.06)
+  lightMix(brush, material, options.dark, 0.35, 0.12 * options.sun, options.sky * 0.42, options.overcast * 0.36, 0.1)
   throughAir(brush, options.air, z)
   const dark = [brush.r, brush.g, brush.b] as const
   const foot = { grain: px, lit: dark, shade: dark, material: options.dark.id, sun: 0 }
-  for (let k = -1; k <= 1; k++) {
-    const r = height * (0.09 + 0.06 * next())
+  for (let k = -2; k <= 2; k++) {
+    const r = height * (0.06 + 0.07 * next())
     const y = rowOf(camera, ground + r * 0.7, z)
-    puffs.push({ ...foot, x: columnOf(camera, x + k * width * height * 0.6, z), y, r: r * px, seed: k + 5 })
+    puffs.push({ ...foot, x: columnOf(camera, x + k * width * height * 0.45, z), y, r: r * px, seed: k + 5 })
   }
 }
 
@@ -148,21 +148,17 @@ function paintPuffs(band: Band, puffs: readonly Puff[]): void {
     if (top > bottom) continue
     const left = Math.max(0, Math.floor(puff.x - reach))
     const right = Math.min(band.width - 1, Math.ceil(puff.x + reach))
-    const detail = 3.2 / puff.grain
-    const fine = Math.max(0, 1 - detail * 1.2)
+    const detail = 2.6 / puff.grain
     for (let y = top; y <= bottom; y++) {
       const dy = (y + 0.5 - puff.y) / puff.r
       for (let x = left; x <= right; x++) {
         const dx = (x + 0.5 - puff.x) / puff.r
         const d = Math.sqrt(dx * dx + dy * dy)
         if (d > 1.35) continue
-        const wx = (x - puff.x) * detail
-        const wy = (y - puff.y) * detail
-        const coarse = noise2(dx * 2.1, dy * 2.1, puff.seed)
-        const leaves = fine > 0 ? fine * noise2(wx, wy, puff.seed + 1) : 0
-        const edge = (1 + 0.28 * coarse + 0.16 * leaves - d) * puff.r * 0.9 + 0.5
+        const leaves = fbm2((x - puff.x) * detail, (y - puff.y) * detail, 3, puff.seed, detail)
+        const edge = (1 + 0.42 * leaves - d) * puff.r * 0.9 + 0.5
         if (edge <= 0) continue
-        const shade = Math.min(1, Math.max(0, 0.62 - 0.52 * dy + 0.34 * coarse + 0.5 * leaves))
+        const shade = Math.min(1, Math.max(0, 0.6 - 0.3 * dy + 0.62 * leaves))
         brush.r = puff.shade[0] + (puff.lit[0] - puff.shade[0]) * shade
         brush.g = puff.shade[1] + (puff.lit[1] - puff.shade[1]) * shade
         brush.b = puff.shade[2] + (puff.lit[2] - puff.shade[2]) * shade

@@ -19,16 +19,16 @@ export function growUmbel(foliage: Foliage, x: number, y: number, z: number, hei
     const tx = x + sideX
     const tz = z + sideZ
     addLimb(foliage, x + lean * from, y + heightM * from, z, 0.0032 * (1 - from * 0.4), tx, y + top, tz, 0.0016)
-    const plate = heightM * (0.045 + 0.045 * next())
-    const rays = 9 + Math.floor(6 * next())
+    const plate = 0.03 + 0.035 * next()
+    const rays = 12 + Math.floor(7 * next())
     for (let r = 0; r < rays; r++) {
       const a = (r / rays) * 6.283 + next()
       const out = plate * Math.sqrt((r + 0.5) / rays) * (0.85 + 0.3 * next())
       const rx = tx + Math.cos(a) * out
       const rz = tz + Math.sin(a) * out
-      const ry = y + top + plate * (0.75 - 0.22 * (out / plate) ** 2) + 0.004 * next()
+      const ry = y + top + plate * (0.95 - 0.5 * (out / plate) ** 2) + 0.004 * next()
       addLimb(foliage, tx, y + top, tz, 0.0009, rx, ry, rz, 0.0006)
-      const florets = 7 + Math.floor(7 * next())
+      const florets = 10 + Math.floor(7 * next())
       for (let f = 0; f < florets; f++) {
         const fa = next() * 6.283
         const fr = 0.0115 * Math.sqrt(next())

@@ -50,14 +50,14 @@ export function createMeadowGround(palette: Palette, seed: number, shadow: Groun
     sunAt,
     fromPath,
     woodCover: (x, z) => smooth(-0.35, 0.15, fbm2(x / 120, z / 300, 3, seed + 21)),
-    hedgeCover: (x, z) => 0.35 + 0.65 * smooth(-0.25, 0.1, noise2(x / 16, z / 90, seed + 23)),
+    hedgeCover: (x, z) => 0.25 + 0.75 * smooth(-0.45, -0.1, noise2(x / 22, z / 90, seed + 23)),
     sward(x, z, out) {
       const tuft = fbm2(x / 0.9, z / 0.9, 3, seed + 2)
       const field = fbm2(x / 6, z / 6, 3, seed + 4)
       const path = fromPath(x, z)
       const trodden = smooth(0.1, 0.5, path)
       const verge = smooth(0.4, 1.6, path)
-      const wanted = 0.36 + 0.2 * field + 0.13 * tuft
+      const wanted = 0.36 + 0.26 * field + 0.2 * tuft
       out.heightM = Math.max(0.05, wanted) * (0.1 + 0.9 * trodden) * (0.72 + 0.28 * verge)
       out.density = (0.08 + 0.92 * trodden) * smooth(-1.05, -0.25, tuft + 0.35 * field)
       out.groundM = 0.05 * field + 0.03 * tuft
@@ -68,18 +68,20 @@ export function createMeadowGround(palette: Palette, seed: number, shadow: Groun
       const share = Math.min(1, Math.max(0, d + 0.75 * (chance - 0.5)))
       const sun = sunAt(x, z)
       lightMix(brush, grass, dry, share, 0.95 * sun * (0.65 + 0.55 * chance), 0.8, 0, 0.32 * (0.35 + 0.65 * sun))
+      const tuft = fbm2(x / 0.9, z / 0.9, 3, seed + 2)
+      scale(brush, Math.max(0.35, 0.86 + 0.5 * tuft))
       throughAir(brush, air, z)
     },
     colour(x, z, across, along, brush) {
-      const fp = Math.max(across, along * 0.35)
+      const fp = Math.max(across, along * 0.6)
       const path = 1 - smooth(0.08, 0.42, fromPath(x, z))
       const hidden = z < 28 && path < 0.05
       const coarse = fbm2(x / 2.6, z / 4, hidden ? 2 : 6, seed + 31, fp / 2.6)
       const fine = hidden ? 0 : fbm2(x / 0.12, z / 0.4, 4, seed + 37, fp / 0.12)
       const sun = sunAt(x, z)
-      const standing = 1 - smooth(30, 62, z)
+      const standing = 1 - smooth(70, 105, z)
       const d = dryness(x, z)
-      if (path * standing > 0.5 && z < 62) {
+      if (path * standing > 0.5 && z < 90) {
         const worn = fbm2(x / 0.35, z / 0.35, 6, seed + 41, fp / 0.35)
         lightMix(brush, soil, dry, Math.max(0, 0.45 + 0.5 * worn), 0.62 * sun, 0.75, 0, 0.1 * sun)
         scale(brush, 0.8 + 0.3 * worn + 0.1 * fine)

@@ -34,8 +34,8 @@ export function growMeadowHerbs(
       const drift = fbm2(x / 3.2, z / 3.2, 2, seed + 51)
       const chance = hashUnit(i, j, seed, 3)
       const own = hash(i, j, seed, 4)
-      if (path > 0.75 && chance < 0.55 * Math.max(0, drift - 0.12))
-        growUmbel(herbs, x, 0, z, 0.62 + 0.5 * hashUnit(own), own)
+      if (path > 0.75 && chance < 0.9 * Math.max(0, drift - 0.02))
+        growUmbel(herbs, x, 0, z, 0.7 + 0.45 * hashUnit(own), own)
       else if (path > 0.5 && chance < 0.62 - 0.5 * drift)
         growSeedHead(herbs, x, 0, z, 0.62 + 0.32 * hashUnit(own), 0.16 + 0.2 * drift, own)
       else if (path < 0.8 && path > 0.25 && chance < 0.75)
@@ -56,12 +56,12 @@ export function growMeadowHerbs(
   placeFoliage(strokes, herbs, lit, camera, sun, {
     leaf(part, brush) {
       if (part.kind === herbKind.flower) light(brush, flower, 0.25 + 0.75 * part.sun, part.sky)
-      else if (part.kind === herbKind.seed) light(brush, dry, 0.3 + 0.9 * part.sun, part.sky, 0, 0.1)
+      else if (part.kind === herbKind.seed) light(brush, dry, 0.2 + 1.1 * part.sun, part.sky, 0, 0.3)
       else light(brush, leaf, part.sun, part.sky * 0.7, 0, 0.2)
       scale(brush, 1 + 0.25 * part.tint)
     },
     limb(part, brush) {
-      lightMix(brush, leaf, dry, 0.6, part.sun * 0.8, part.sky, 0, 0.12)
+      lightMix(brush, leaf, dry, 0.6, 0.5, part.sky, 0, 0.2)
     },
   })
 }

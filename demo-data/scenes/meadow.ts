@@ -18,6 +18,7 @@ import { createStrokes, paintStrokes, sortStrokes } from '../paint/strokes.ts'
 import { growTree } from '../paint/tree.ts'
 import { createTrunk } from '../paint/trunks.ts'
 import { createMeadowGround } from './meadow-ground.ts'
+import { growHedge } from './meadow-hedge.ts'
 import { growMeadowHerbs } from './meadow-herbs.ts'
 
 export const meadow: Scene = {
@@ -30,15 +31,13 @@ export const meadow: Scene = {
     const sky = createClearSky(palette, -0.6)
     const air = createAir(palette, 4200, 0.06, 0.5)
     const skyAir = createAir(palette, 26000, 0.12, 1.2)
-    const [ox, oz] = (process.env.OFF ?? '4,1').split(',').map(Number)
     const cumulus = createCumulus({
       seed,
       sun,
       cover: -0.2,
-      offsetKm: [ox, oz],
+      offsetKm: [13, 9],
       reach: 0.64,
       top: 0.5,
-      columns: Number(process.env.COLS ?? 700),
     })
 
     const bark = palette.of('bark')
@@ -61,15 +60,16 @@ export const meadow: Scene = {
     const shadow = castFoliage(tree, sun)
     const ground = createMeadowGround(palette, seed, shadow, air)
     const strokes = createStrokes()
-    placeFoliage(strokes, tree, lightFoliage(tree, { sun, cellM: 0.36, extinction: 0.62 }), camera, sun, {
+    placeFoliage(strokes, tree, lightFoliage(tree, { sun, cellM: 0.36, extinction: 0.95 }), camera, sun, {
       leaf(part, brush) {
-        light(brush, leaf, 1.12 * part.sun, part.sky, 0, 0.1 + 0.62 * part.sky)
+        light(brush, leaf, 1.7 * part.sun, part.sky, 0, 0.1 + 0.5 * part.sky)
         scale(brush, 1 + 0.12 * part.tint)
       },
       limb(part, brush) {
         light(brush, bark, 1.5 * part.sun, part.sky, 0, 0.2)
       },
     })
+    growHedge(strokes, camera, palette, seed, sun, ground, air)
     growMeadowHerbs(strokes, camera, palette, seed, sun, ground)
     sortStrokes(strokes)
     const wood = { seed, sunSide: -0.9, sun: 0.85, sky: 0.8, overcast: 0, dark: bark, air, groundM: () => 0 }
@@ -80,7 +80,7 @@ export const meadow: Scene = {
         z: 30,
         radiusM: trunkM,
         lean: 0.03,
-        topM: 2.7,
+        topM: 3.1,
         bark: furrowedBark,
         skin: bark,
         second: palette.of('lichen'),
@@ -89,8 +89,8 @@ export const meadow: Scene = {
       palette.of('leaf'),
       (brush, first, second, share, _x, y, _z, facing) => {
         const facingSun = Math.max(0, facing[0] * sun[0] + facing[1] * sun[1] + facing[2] * sun[2])
-        const open = 1 - 0.75 * Math.min(1, Math.max(0, (y - 0.9) / 1.6))
-        lightMix(brush, first, second, share, 1.1 * facingSun * open, 0.6, 0, 0.22)
+        const open = 1 - 0.85 * Math.min(1, Math.max(0, (y - 0.7) / 1.6))
+        lightMix(brush, first, second, share, 1.1 * facingSun * open, 0.25 + 0.4 * open, 0, 0.22)
       },
     )
     const solids = [
@@ -106,23 +106,10 @@ export const meadow: Scene = {
         conifers: 0.16,
         cover: (x, z) => ground.woodCover(x, z),
       }),
-      ...plantFarWood(camera, {
-        ...wood,
-        seed: seed + 1,
-        leaf: palette.of('mapleLeaf'),
-        conifer: palette.of('conifer'),
-        nearM: 118,
-        farM: 132,
-        rows: 3,
-        heightM: [1.4, 5.5],
-        crownsPerM: 0.55,
-        conifers: 0,
-        cover: (x, z) => ground.hedgeCover(x, z),
-      }),
       ...sowGrass(camera, {
         seed,
         nearM: 1.35,
-        farM: 62,
+        farM: 108,
         bladesPerM2: 1500,
         widthM: 0.0042,
         sward: ground.sward,

@@ -38,7 +38,7 @@ export interface PaintContext {
 
 export function createFramePainter(context: PaintContext, { sensor, overview }: PaintedFrame): FramePainter {
   const { renderer, pass, programs, capabilities } = context
-  const codes = codeSource(sensor)
+  const codes = codeSource(sensor, pass, capabilities.export32F)
   const tiles = createTileStore(pass, sensor, codes, capabilities.tiles16F)
   const painter = createPatchPainter(pass, programs, codes)
   const half = createHalfSize(pass)
@@ -91,6 +91,7 @@ export function createFramePainter(context: PaintContext, { sensor, overview }: 
     },
     dispose() {
       tiles.dispose()
+      codes.dispose()
       half.dispose()
       texture.dispose()
     },

@@ -1,11 +1,11 @@
 // A patch is a rectangle of the sensor and what shows it; a view is drawn patch by patch.
-import type { LoadedTile } from './code-source.ts'
+import type { CodeTile } from './code-tile.ts'
 import type { Area } from './pass.ts'
 import type { Placement, TextureSource } from './place-uniforms.ts'
 
 export type PatchSource =
   | ({ readonly kind: 'texture' } & TextureSource)
-  | { readonly kind: 'codes'; readonly tile: LoadedTile }
+  | { readonly kind: 'codes'; readonly tile: CodeTile }
 
 export interface Patch {
   /** Edges in sensor pixels. */

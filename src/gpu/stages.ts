@@ -1,6 +1,8 @@
 // The stages a chain runs in: where its colours come from and what its output becomes.
+import exportText from '../../shaders/export.glsl?raw'
 import place from '../../shaders/place.glsl?raw'
-import sourceMosaic from '../../shaders/source-mosaic.glsl?raw'
+import quantise from '../../shaders/quantise.glsl?raw'
+import sourceCodes from '../../shaders/source-codes.glsl?raw'
 import sourceTexture from '../../shaders/source-texture.glsl?raw'
 import view from '../../shaders/view.glsl?raw'
 import type { Stage } from './chain-program.ts'
@@ -12,6 +14,13 @@ export const viewStage: Stage = { key: 'view', before: [place, sourceTexture], a
 /** Raw codes demosaiced at every draw, nearest photosite, drawn as a picture. */
 export const codesViewStage = (source: CodeSource): Stage => ({
   key: `view ${source.key}`,
-  before: [place, source.text, sourceMosaic],
+  before: [place, ...source.text, sourceCodes],
   after: [view],
+})
+
+/** Raw codes demosaiced in 32-bit float, finished and quantised for a file. */
+export const exportStage = (source: CodeSource): Stage => ({
+  key: `export ${source.key}`,
+  before: [place, ...source.text, sourceCodes],
+  after: [quantise, exportText],
 })

@@ -4,23 +4,20 @@ import { HalfFloatType, LinearFilter, type RawShaderMaterial, WebGLRenderTarget 
 
 import place from '../../shaders/place.glsl?raw'
 import tileText from '../../shaders/tile.glsl?raw'
-import type { SensorData } from '../frame/frame.ts'
-import { type CodeSource, loadTile, type LoadedTile } from './code-source.ts'
-import { cutTile } from './code-tile.ts'
-import { type Pass, passMaterial, setUniforms } from './pass.ts'
+import type { CodeSource } from './code-source.ts'
+import type { CodeTile } from './code-tile.ts'
+import { type Pass, passMaterial, setUniforms, type Size } from './pass.ts'
 import type { Patch } from './patch.ts'
 import { writePlacement } from './place-uniforms.ts'
 import type { TileRequest, TileSpot } from './tile-spots.ts'
 
 /** Demosaiced sensor pixels around a tile, so that filtering at its edge sees its neighbours; whole texels at every level. */
 const margin = 4
-/** Codes around that, which demosaicing reads. */
-const reach = 4
 /** Tiles kept beyond those in view, in bytes (our choice). */
 const keptBytes = 256 * 2 ** 20
 
 interface Tile {
-  readonly loaded: LoadedTile
+  readonly codes: CodeTile
   made: Made | null
 }
 
@@ -45,14 +42,13 @@ export interface TileStore {
   dispose(): void
 }
 
-function disposeTile({ loaded, made }: Tile): void {
-  loaded.texture.dispose()
+function disposeTile({ codes, made }: Tile): void {
+  codes.texture.dispose()
   made?.target?.dispose()
 }
 
-function tileBytes({ loaded, made }: Tile): number {
-  const { width, height } = loaded.texture.image
-  return width * height * 2 + (made?.target ? made.target.width * made.target.height * 8 : 0)
+function tileBytes({ codes, made }: Tile): number {
+  return codes.bytes + (made?.target ? made.target.width * made.target.height * 8 : 0)
 }
 
 function createTarget(side: number): WebGLRenderTarget {
@@ -60,13 +56,20 @@ function createTarget(side: number): WebGLRenderTarget {
   return new WebGLRenderTarget(side, side, { type: HalfFloatType, depthBuffer: false, ...filters })
 }
 
-export function createTileStore(pass: Pass, sensor: SensorData, source: CodeSource, tiles16F: boolean): TileStore {
+export function createTileStore(pass: Pass, sensor: Size, source: CodeSource, tiles16F: boolean): TileStore {
   const tiles = new Map<string, Tile>()
-  const material = passMaterial([place, source.text, tileText])
+  const material = passMaterial([place, ...source.text, tileText])
 
-  function load({ x, y, size }: TileSpot): Tile {
-    const side = size + 2 * (margin + reach)
-    return { loaded: loadTile(cutTile(sensor, x - margin - reach, y - margin - reach, side, side)), made: null }
+  const edgesOf = ({ x, y, size }: TileSpot) => ({
+    left: x,
+    top: y,
+    right: Math.min(x + size, sensor.width),
+    bottom: Math.min(y + size, sensor.height),
+  })
+
+  function load(spot: TileSpot): Tile {
+    const { left, top, right, bottom } = edgesOf(spot)
+    return { codes: source.load({ x: left, y: top, width: right - left, height: bottom - top }, margin), made: null }
   }
 
   function isCurrent({ made }: Tile, { level }: TileSpot, gains: readonly number[]): boolean {
@@ -91,21 +94,16 @@ export function createTileStore(pass: Pass, sensor: SensorData, source: CodeSour
       frameHeight: sensor.height,
       screenHeight: null,
     })
-    source.write(material.uniforms, tile.loaded, gains)
+    source.write(material.uniforms, tile.codes, gains)
     setUniforms(material.uniforms, { level })
     pass.draw(material, target, target)
   }
 
   function patchOf(spot: TileSpot, tile: Tile | undefined, { nearest, standIn }: TileRequest): Patch {
-    const edges = {
-      left: spot.x,
-      top: spot.y,
-      right: Math.min(spot.x + spot.size, sensor.width),
-      bottom: Math.min(spot.y + spot.size, sensor.height),
-    }
+    const edges = edgesOf(spot)
     if (!tile?.made) return { ...edges, source: standIn }
     const { target, level } = tile.made
-    if (!target) return { ...edges, source: { kind: 'codes', tile: tile.loaded } }
+    if (!target) return { ...edges, source: { kind: 'codes', tile: tile.codes } }
     const place = { x: spot.x - margin, y: spot.y - margin, scale: 2 ** level, level: 0 }
     return { ...edges, source: { kind: 'texture', texture: target.texture, ...place, nearest } }
   }

@@ -1,5 +1,5 @@
 // A small made-up frame for drawing tests: smooth colours with fine detail and a clipped corner, as codes and as overview.
-import type { Cfa, FrameFacts, MosaicData, Overview } from '../../src/frame/frame.ts'
+import type { Cfa, FrameFacts, LinearData, MosaicData, Overview } from '../../src/frame/frame.ts'
 
 export const facts: FrameFacts = {
   meanCameraRgb: [0.31, 0.22, 0.17],
@@ -11,6 +11,13 @@ export const facts: FrameFacts = {
 }
 
 export const rggb: Cfa = { columns: 2, rows: 2, colours: [0, 1, 1, 2] }
+
+/** A 6×6 arrangement in which every row and column holds all colours. */
+export const sixBySix: Cfa = {
+  columns: 6,
+  rows: 6,
+  colours: [1, 2, 1, 1, 0, 1, 0, 1, 0, 2, 1, 2, 1, 2, 1, 1, 0, 1, 1, 0, 1, 1, 2, 1, 2, 1, 2, 0, 1, 0, 1, 0, 1, 1, 2, 1],
+}
 
 /** `cameraRgb` at a sensor pixel: a glow that clips in the middle, bands across, and detail of a few pixels. */
 export function sceneAt(x: number, y: number): [number, number, number] {
@@ -34,6 +41,16 @@ export function sampleMosaic(width: number, height: number, cfa: Cfa = rggb): Mo
     }
   }
   return { kind: 'mosaic', width, height, codes, cfa, black, white }
+}
+
+/** The scene as three linear codes to a pixel. */
+export function sampleLinear(width: number, height: number): LinearData {
+  const codes = new Uint16Array(width * height * 3)
+  for (let pixel = 0; pixel < width * height; pixel++) {
+    const rgb = sceneAt(pixel % width, Math.floor(pixel / width))
+    rgb.forEach((value, c) => (codes[pixel * 3 + c] = Math.min(Math.max(Math.round(100 + value * 60_000), 0), 65_535)))
+  }
+  return { kind: 'linear', width, height, codes, black: [100, 90, 110], white: 65_535 }
 }
 
 /** The scene at the middle of each overview pixel; alpha is its largest channel, at most 1. */

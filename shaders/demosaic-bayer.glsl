@@ -1,35 +1,29 @@
-// Source is a tile of raw codes of a 2×2 mosaic, interpolated after Malvar, He & Cutler, "High-quality linear interpolation
+// A 2×2 mosaic, interpolated after Malvar, He & Cutler, "High-quality linear interpolation
 // for demosaicing of Bayer-patterned color images", ICASSP 2004. All taps of one distance share a place in the 2×2 pattern,
-// so raw integers are summed first and levels are taken off four sums instead of thirteen codes.
-uniform usampler2D codes;
-uniform ivec2 codesOrigin;
+// so raw codes are summed first and levels are taken off six sums instead of thirteen codes. Needs a codes chunk.
 uniform ivec2 redPlace;
 uniform vec4 black;
 uniform vec4 unit;
 uniform vec3 gains;
 
-int codeAt(ivec2 texel) {
-  return int(texelFetch(codes, texel, 0).r);
-}
-
-float normalised(int sum, float count, int place) {
-  return (float(sum) - count * black[place]) * unit[place];
+float normalised(float sum, float count, int place) {
+  return (sum - count * black[place]) * unit[place];
 }
 
 // Ungained `cameraRgb` and the largest photosite of the 3×3 around `site`; channels are equal by `gains` while they are mixed.
 vec4 demosaic(ivec2 site) {
   ivec2 p = site - codesOrigin;
-  int centre = codeAt(p);
-  int west = codeAt(p - ivec2(1, 0));
-  int east = codeAt(p + ivec2(1, 0));
-  int north = codeAt(p - ivec2(0, 1));
-  int south = codeAt(p + ivec2(0, 1));
-  int northWest = codeAt(p - ivec2(1, 1));
-  int northEast = codeAt(p + ivec2(1, -1));
-  int southWest = codeAt(p + ivec2(-1, 1));
-  int southEast = codeAt(p + ivec2(1, 1));
-  int farAcross = codeAt(p - ivec2(2, 0)) + codeAt(p + ivec2(2, 0));
-  int farDown = codeAt(p - ivec2(0, 2)) + codeAt(p + ivec2(0, 2));
+  float centre = codeAt(p);
+  float west = codeAt(p - ivec2(1, 0));
+  float east = codeAt(p + ivec2(1, 0));
+  float north = codeAt(p - ivec2(0, 1));
+  float south = codeAt(p + ivec2(0, 1));
+  float northWest = codeAt(p - ivec2(1, 1));
+  float northEast = codeAt(p + ivec2(1, -1));
+  float southWest = codeAt(p + ivec2(-1, 1));
+  float southEast = codeAt(p + ivec2(1, 1));
+  float farAcross = codeAt(p - ivec2(2, 0)) + codeAt(p + ivec2(2, 0));
+  float farDown = codeAt(p - ivec2(0, 2)) + codeAt(p + ivec2(0, 2));
 
   int own = (site.x & 1) + 2 * (site.y & 1);
   int beside = own ^ 1;

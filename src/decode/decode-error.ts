@@ -1,0 +1,47 @@
+// Why a file could not be opened, as a sentence for people: what, which file, why, what to do.
+
+export type DecodeFailure =
+  | { readonly kind: 'empty' | 'jpeg' | 'not raw' | 'truncated' | 'damaged' | 'memory' | 'no shared memory' | 'too small' }
+  | { readonly kind: 'too big'; readonly width: number; readonly height: number }
+  | { readonly kind: 'unsupported'; readonly what: string }
+  /** The decoder said something that has no sentence of its own. */
+  | { readonly kind: 'other'; readonly words: string }
+
+function reasonOf(failure: DecodeFailure): string {
+  switch (failure.kind) {
+    case 'empty':
+      return 'is empty; copy it from the card again'
+    case 'jpeg':
+      return 'is a JPEG, not a raw file; open the camera’s raw file'
+    case 'not raw':
+      return 'is not a raw file of a known kind; open the camera’s raw file, or a DNG made from it'
+    case 'truncated':
+      return 'ends before its picture does; copy it from the card again'
+    case 'damaged':
+      return 'is damaged: its picture cannot be unpacked; copy it from the card again'
+    case 'memory':
+      return 'needs more memory than this device gives; close other pages and programs and open it again'
+    case 'no shared memory':
+      return 'cannot be decoded in this browser, which gives a page no shared memory; use a current browser, and open this page over https or from this computer'
+    case 'too small':
+      return 'holds a picture smaller than one cell of its sensor, so there is nothing to show; open another file'
+    case 'too big':
+      return `claims ${failure.width} × ${failure.height} pixels, more than can be decoded; if that is wrong the file is damaged: copy it from the card again`
+    case 'unsupported':
+      return `${failure.what}, which is not supported; save it as a losslessly compressed DNG and open that`
+    case 'other':
+      return `could not be decoded (the decoder says: ${failure.words}); copy it from the card again`
+  }
+}
+
+export class DecodeError extends Error {
+  override readonly name = 'DecodeError'
+  readonly fileName: string
+  readonly failure: DecodeFailure
+
+  constructor(fileName: string, failure: DecodeFailure) {
+    super(`“${fileName}” ${reasonOf(failure)}.`)
+    this.fileName = fileName
+    this.failure = failure
+  }
+}

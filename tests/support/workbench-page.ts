@@ -1,0 +1,55 @@
+// The built workbench in a real browser, for journeys and screenshots.
+import { type Browser, chromium, type Page } from 'playwright-core'
+
+import { buildAndServePage, type PageServer } from '../../src/commands/page-server.ts'
+
+/** Software WebGL, and no traffic of the browser's own. */
+const browserArguments = [
+  '--no-sandbox',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--use-gl=angle',
+  '--use-angle=swiftshader',
+  '--enable-unsafe-swiftshader',
+]
+
+export interface WorkbenchSite {
+  /** A new page in a fresh profile; its errors and console errors are collected in `faults`. */
+  open(options?: { width?: number; height?: number }): Promise<{ page: Page; faults: string[] }>
+  close(): Promise<void>
+}
+
+/**
+ * Builds, serves and launches. File pickers are taken away, so that exports become downloads that a test can read.
+ */
+export async function startWorkbenchSite(): Promise<WorkbenchSite> {
+  const server: PageServer = await buildAndServePage()
+  const browser: Browser = await chromium.launch({
+    executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium',
+    args: browserArguments,
+  })
+  return {
+    async open({ width = 1280, height = 720 } = {}) {
+      const context = await browser.newContext({ viewport: { width, height }, acceptDownloads: true })
+      await context.addInitScript(() => {
+        for (const name of ['showOpenFilePicker', 'showSaveFilePicker', 'showDirectoryPicker'])
+          delete (window as unknown as Record<string, unknown>)[name]
+      })
+      const page = await context.newPage()
+      const faults: string[] = []
+      page.on('pageerror', (error) => faults.push(error.message))
+      page.on('console', (message) => {
+        if (message.type() === 'error') faults.push(message.text())
+      })
+      await page.goto(server.address)
+      return { page, faults }
+    },
+    async close() {
+      await browser.close()
+      await server.close()
+    },
+  }
+}
