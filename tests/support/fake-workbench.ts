@@ -82,8 +82,13 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
   const edits = createEditStore()
   const edit = createStore<{ readonly shown: ShownEdit | null }>(() => ({ shown: null }))
   const calls: FakeWorkbench['calls'] = []
-  const viewport = { width: 1, height: 1, devicePixelRatio }
-  const layout = () => layoutOf(session.getState().view, frameSize, viewport)
+  let shownOn: HTMLCanvasElement | null = null
+  const viewport = () => ({
+    width: shownOn?.clientWidth ?? 0,
+    height: shownOn?.clientHeight ?? 0,
+    devicePixelRatio,
+  })
+  const layout = () => layoutOf(session.getState().view, frameSize, viewport())
   const set = (change: Partial<Session>) => session.setState(change)
   const commands = createChainCommands(session, edits)
 
@@ -106,15 +111,13 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
     const draw = () => {
       const { left, top, scale } = layout()
       const context = canvas.getContext('2d')!
-      canvas.width = viewport.width
-      canvas.height = viewport.height
+      canvas.width = canvas.clientWidth
+      canvas.height = canvas.clientHeight
       if (session.getState().shown)
         context.drawImage(scene, left, top, frameSize.width * scale, frameSize.height * scale)
     }
-    const observer = new ResizeObserver(() => {
-      Object.assign(viewport, { width: canvas.clientWidth, height: canvas.clientHeight })
-      draw()
-    })
+    shownOn = canvas
+    const observer = new ResizeObserver(draw)
     observer.observe(canvas)
     const stop = session.subscribe(draw)
     return () => {
@@ -143,7 +146,7 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
     attachPicture,
     setView: (view) => set({ view: { ...session.getState().view, ...view } }),
     zoomAbout: (place, factor) =>
-      set({ view: zoomedAbout(session.getState().view, frameSize, viewport, place, factor) }),
+      set({ view: zoomedAbout(session.getState().view, frameSize, viewport(), place, factor) }),
     placeAt: (x, y) => (session.getState().shown ? placeAt(layout(), frameSize, x, y) : null),
     cssOf(place) {
       if (!session.getState().shown) return null
