@@ -21,7 +21,7 @@ export interface CumulusOptions {
   /** Slopes that the map spans: across −reach…reach, up 0…top. */
   readonly reach: number
   readonly top: number
-  /** Columns of the map; 700 by default. */
+  /** Columns of the map; 800 by default. */
   readonly columns?: number
 }
 
@@ -58,7 +58,7 @@ function coverGrid(options: CumulusOptions): Float32Array {
   return grid
 }
 
-/** Prepares the sky: about 2 s for 700 columns. */
+/** Prepares the sky: about 2 s for 800 columns. */
 export function createCumulus(options: CumulusOptions): Cumulus {
   const volume = createCloudVolume(options.seed)
   const grid = coverGrid(options)
@@ -91,7 +91,7 @@ export function createCumulus(options: CumulusOptions): Cumulus {
     return (d > 1 ? 1 : d) * floor
   }
 
-  const columns = options.columns ?? 700
+  const columns = options.columns ?? 800
   const rows = Math.max(2, Math.round((columns * options.top) / (2 * options.reach)))
   const transmission = new Float32Array(columns * rows).fill(1)
   const sunlight = new Float32Array(columns * rows)
@@ -152,6 +152,8 @@ export function createCumulus(options: CumulusOptions): Cumulus {
     }
   }
   soften(sunlight, transmission, columns, rows)
+  soften(skylight, transmission, columns, rows)
+  smoothEdges(transmission, columns, rows)
   return { sample: createSampler(options, columns, rows, transmission, sunlight, skylight, distance) }
 }
 
@@ -195,8 +197,8 @@ function createSampler(
       return
     }
     const fp = pixel * perSlope * 0.45
-    const warpX = 0.95 * fbm2(gx * 0.45, gy * 0.45, 2, 71, fp)
-    const warpY = 0.95 * fbm2(gx * 0.45 + 40, gy * 0.45, 2, 75, fp)
+    const warpX = 0.6 * fbm2(gx * 0.4, gy * 0.4, 2, 71, fp)
+    const warpY = 0.6 * fbm2(gx * 0.4 + 40, gy * 0.4, 2, 75, fp)
     gx += warpX
     gy += warpY
     const i = Math.max(0, Math.min(columns - 2, Math.floor(gx)))
@@ -220,12 +222,26 @@ function createSampler(
       out.transmission = 1
       return
     }
-    const wisps = fbm2(gx * 0.9, gy * 0.9, 6, 77, fp * 2)
+    const wisps = fbm2(gx * 0.7, gy * 0.7, 6, 77, fp * 1.6)
     const t = Math.max(0, 1 - covered)
-    out.transmission = t ** Math.exp(1.3 * wisps)
+    out.transmission = t ** Math.exp(1.2 * wisps)
     out.sun = (sun / covered) * (1 + 0.06 * wisps)
     out.sky = sky / covered
     out.distanceM = far / covered
+  }
+}
+
+/** Averages away the speckle of jittered steps along the clouds' edges; the sampler's wisps make them crisp again. */
+function smoothEdges(transmission: Float32Array, columns: number, rows: number): void {
+  const before = transmission.slice()
+  for (let j = 1; j < rows - 1; j++) {
+    for (let i = 1; i < columns - 1; i++) {
+      const p = j * columns + i
+      const cross = before[p - 1] + before[p + 1] + before[p - columns] + before[p + columns]
+      const corners =
+        before[p - columns - 1] + before[p - columns + 1] + before[p + columns - 1] + before[p + columns + 1]
+      transmission[p] = 0.36 * before[p] + 0.11 * cross + 0.05 * corners
+    }
   }
 }
 

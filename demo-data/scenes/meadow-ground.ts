@@ -6,6 +6,7 @@ import { type Brush, lightMix, scale } from '../paint/brush.ts'
 import type { GroundShadow } from '../paint/crown-shadow.ts'
 import type { Sward } from '../paint/grass.ts'
 import { fbm2, noise2 } from '../paint/noise.ts'
+import { soilAt, type SoilSpot } from '../paint/soil.ts'
 
 export interface MeadowGround {
   colour(x: number, z: number, across: number, along: number, brush: Brush): void
@@ -31,14 +32,16 @@ export function createMeadowGround(palette: Palette, seed: number, shadow: Groun
   const grass = palette.of('grass')
   const dry = palette.of('dryGrass')
   const soil = palette.of('sandWet')
+  const stone = palette.of('limestone')
+  const spot: SoilSpot = { lightness: 1, stone: 0 }
 
   const fromPath = (x: number, z: number) => Math.abs(x - pathX(z) - 0.12 * noise2(z * 0.9, 3, seed))
   const cloudSun = (x: number, z: number) => {
     const edge = 9 * noise2(x / 26, z / 26, seed + 7)
     const band = smooth(44, 58, z + edge + 0.2 * x) * (1 - smooth(92, 120, z + edge * 2))
-    const corner = smooth(2.2, 6.5, x - 0.9 * z + 5.2 + 0.12 * edge)
+    const corner = smooth(-0.5, 1.3, 0.75 * x - 0.62 * z + 1.6 + 0.05 * edge)
     const far = z > 140 ? smooth(0.1, 0.4, noise2(x / 260, z / 150, seed + 8)) : 0
-    return 1 - 0.86 * Math.max(band, 0.9 * corner, far)
+    return 1 - 0.9 * Math.max(band, 0.95 * corner, far)
   }
   const sunAt = (x: number, z: number) => cloudSun(x, z) * shadow.sunAt(x, z)
   const dryness = (x: number, z: number) => {
@@ -67,26 +70,30 @@ export function createMeadowGround(palette: Palette, seed: number, shadow: Groun
       const d = dryness(x, z)
       const share = Math.min(1, Math.max(0, d + 0.75 * (chance - 0.5)))
       const sun = sunAt(x, z)
-      lightMix(brush, grass, dry, share, 0.95 * sun * (0.65 + 0.55 * chance), 0.8, 0, 0.32 * (0.35 + 0.65 * sun))
+      lightMix(brush, grass, dry, share, 0.95 * sun * (0.65 + 0.55 * chance), 0.8, 0, 0.32 * (0.12 + 0.88 * sun))
       const tuft = fbm2(x / 0.9, z / 0.9, 3, seed + 2)
       scale(brush, Math.max(0.35, 0.86 + 0.5 * tuft))
       throughAir(brush, air, z)
     },
     colour(x, z, across, along, brush) {
       const fp = Math.max(across, along * 0.6)
-      const path = 1 - smooth(0.08, 0.42, fromPath(x, z))
-      const hidden = z < 28 && path < 0.05
-      const coarse = fbm2(x / 2.6, z / 4, hidden ? 2 : 6, seed + 31, fp / 2.6)
-      const fine = hidden ? 0 : fbm2(x / 0.12, z / 0.4, 4, seed + 37, fp / 0.12)
+      const away = fromPath(x, z)
       const sun = sunAt(x, z)
       const standing = 1 - smooth(70, 105, z)
-      const d = dryness(x, z)
-      if (path * standing > 0.5 && z < 90) {
-        const worn = fbm2(x / 0.35, z / 0.35, 6, seed + 41, fp / 0.35)
-        lightMix(brush, soil, dry, Math.max(0, 0.45 + 0.5 * worn), 0.62 * sun, 0.75, 0, 0.1 * sun)
-        scale(brush, 0.8 + 0.3 * worn + 0.1 * fine)
+      if (away < 0.8 && z < 90) {
+        const grown = smooth(
+          0.3,
+          0.5,
+          away + (away < 0.6 ? 0.13 * fbm2(x / 0.09, z / 0.14, 3, seed + 43, fp / 0.09) : 0),
+        )
+        soilAt(x, z, fp, seed + 41, -0.9, spot)
+        lightMix(brush, soil, stone, 0.8 * spot.stone, 0.66 * sun, 0.75, 0, 0.1 * sun)
+        scale(brush, spot.lightness * (1 - 0.62 * grown))
       } else {
-        lightMix(brush, grass, dry, d, 0.7 * sun, 0.75, 0, 0.26 * (0.35 + 0.65 * sun))
+        const hidden = z < 28
+        const coarse = fbm2(x / 2.6, z / 4, hidden ? 2 : 6, seed + 31, fp / 2.6)
+        const fine = hidden ? 0 : fbm2(x / 0.12, z / 0.4, 4, seed + 37, fp / 0.12)
+        lightMix(brush, grass, dry, dryness(x, z), 0.7 * sun, 0.75, 0, 0.26 * (0.12 + 0.88 * sun))
         const open = 1 - 0.72 * standing
         scale(brush, open * (0.84 + 0.22 * coarse + 0.14 * fine))
       }

@@ -1,9 +1,10 @@
-// The hedge that closes the meadow: bushes of uneven size along an old boundary, a few grown into small trees.
+// What closes the meadow: a hedge of bushes along an old boundary, a few grown into small trees, and a wood behind it.
 import type { Palette } from '../light/triplets.ts'
 import { type Air, throughAir } from '../paint/air.ts'
 import { light, lightMix, scale } from '../paint/brush.ts'
 import { growBush } from '../paint/bush.ts'
 import type { Camera } from '../paint/camera.ts'
+import { farWoodKind, growFarWood } from '../paint/far-wood.ts'
 import { createFoliage } from '../paint/foliage.ts'
 import { lightFoliage } from '../paint/foliage-light.ts'
 import { createStream, hash } from '../paint/hash.ts'
@@ -56,6 +57,47 @@ export function growHedge(
     },
     limb(part, brush) {
       lightMix(brush, bark, leaf, 0.2, part.sun, part.sky, 0, 0.1)
+      throughAir(brush, air, part.z)
+    },
+  })
+}
+
+/** The wood on the far side, 400 m off and deep. */
+export function placeMeadowWood(
+  strokes: Strokes,
+  camera: Camera,
+  palette: Palette,
+  seed: number,
+  sun: Vector,
+  ground: MeadowGround,
+  air: Air,
+): void {
+  const wood = growFarWood({
+    seed,
+    nearM: 390,
+    farM: 820,
+    rows: 5,
+    halfSlope: camera.centreX / camera.focalPx,
+    heightM: [8, 19],
+    spacingM: 8.5,
+    sprays: 440,
+    conifers: 0.14,
+    sun,
+    groundM: (_x, z) => (z - 390) * 0.022,
+    cover: ground.woodCover,
+  })
+  const leaf = palette.of('leaf')
+  const conifer = palette.of('pine')
+  const bark = palette.of('bark')
+  placeFoliage(strokes, wood.foliage, wood.lit, camera, sun, {
+    leaf(part, brush) {
+      const material = part.kind === farWoodKind.conifer ? conifer : leaf
+      light(brush, material, 1.25 * part.sun, 0.8 * part.sky, 0, 0.04 + 0.34 * part.sky)
+      scale(brush, 1 + 0.1 * part.tint)
+      throughAir(brush, air, part.z)
+    },
+    limb(part, brush) {
+      light(brush, bark, part.sun, part.sky)
       throughAir(brush, air, part.z)
     },
   })

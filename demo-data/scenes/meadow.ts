@@ -6,7 +6,6 @@ import { createCamera, sunDirection } from '../paint/camera.ts'
 import { furrowedBark } from '../paint/bark.ts'
 import { castFoliage } from '../paint/crown-shadow.ts'
 import { createCumulus, paintCumulus } from '../paint/cumulus.ts'
-import { plantFarWood } from '../paint/far-wood.ts'
 import { createFoliage } from '../paint/foliage.ts'
 import { lightFoliage } from '../paint/foliage-light.ts'
 import { sowGrass } from '../paint/grass.ts'
@@ -18,7 +17,7 @@ import { createStrokes, paintStrokes, sortStrokes } from '../paint/strokes.ts'
 import { growTree } from '../paint/tree.ts'
 import { createTrunk } from '../paint/trunks.ts'
 import { createMeadowGround } from './meadow-ground.ts'
-import { growHedge } from './meadow-hedge.ts'
+import { growHedge, placeMeadowWood } from './meadow-hedge.ts'
 import { growMeadowHerbs } from './meadow-herbs.ts'
 
 export const meadow: Scene = {
@@ -69,10 +68,10 @@ export const meadow: Scene = {
         light(brush, bark, 1.5 * part.sun, part.sky, 0, 0.2)
       },
     })
+    placeMeadowWood(strokes, camera, palette, seed, sun, ground, air)
     growHedge(strokes, camera, palette, seed, sun, ground, air)
     growMeadowHerbs(strokes, camera, palette, seed, sun, ground)
     sortStrokes(strokes)
-    const wood = { seed, sunSide: -0.9, sun: 0.85, sky: 0.8, overcast: 0, dark: bark, air, groundM: () => 0 }
     const trunk = createTrunk(
       camera,
       {
@@ -94,24 +93,12 @@ export const meadow: Scene = {
       },
     )
     const solids = [
-      ...plantFarWood(camera, {
-        ...wood,
-        leaf,
-        conifer: palette.of('pine'),
-        nearM: 420,
-        farM: 900,
-        rows: 6,
-        heightM: [7, 17],
-        crownsPerM: 0.14,
-        conifers: 0.16,
-        cover: (x, z) => ground.woodCover(x, z),
-      }),
       ...sowGrass(camera, {
         seed,
         nearM: 1.35,
         farM: 108,
-        bladesPerM2: 1500,
-        widthM: 0.0042,
+        bladesPerM2: 1700,
+        widthM: 0.0037,
         sward: ground.sward,
         colour: ground.bladeColour,
       }),
