@@ -32,6 +32,7 @@ export function ChainRail() {
       key={step.id}
       step={step}
       index={index}
+      isCarried={drag?.from === index}
       dropSide={drag?.to === index ? (drag.to < drag.from ? 'before' : 'after') : null}
       onFocusStop={focusStop}
       onMove={(to) => move(index, to)}

@@ -1,5 +1,5 @@
 // One stop of the chain: its lamp switches the step, its name selects it, dragging the name or shift with an arrow moves it.
-import { useRef, type KeyboardEvent, type PointerEvent } from 'react'
+import { useEffect, useRef, type KeyboardEvent, type PointerEvent } from 'react'
 
 import { isFree, type Step } from '../../edits/stack.ts'
 import { operationOf, titleOf } from './selected-step.ts'
@@ -13,6 +13,7 @@ export const moveHintId = 'move-hint'
 interface ChainStopProps {
   readonly step: Step
   readonly index: number
+  readonly isCarried: boolean
   readonly dropSide: 'before' | 'after' | null
   readonly onFocusStop: (index: number) => void
   readonly onMove: (toIndex: number) => void
@@ -22,13 +23,18 @@ interface ChainStopProps {
 }
 
 export function ChainStop(props: ChainStopProps) {
-  const { step, index, dropSide, onFocusStop, onMove, onDrag, onDrop, onDragCancel } = props
+  const { step, index, isCarried, dropSide, onFocusStop, onMove, onDrag, onDrop, onDragCancel } = props
   const workbench = useWorkbench()
   const selected = useSession((session) => session.selectedStepId === step.id)
   const drag = useRef<{ fromX: number; moved: boolean } | null>(null)
   const movable = isFree(step)
+  const stop = useRef<HTMLLIElement>(null)
   const isEnd = operationOf(step)?.place === 'output'
   const title = titleOf(step)
+
+  useEffect(() => {
+    if (selected) stop.current?.scrollIntoView({ block: 'nearest', inline: 'nearest' })
+  }, [selected])
 
   const press = (event: KeyboardEvent) => {
     const side = event.key === 'ArrowLeft' ? -1 : event.key === 'ArrowRight' ? 1 : 0
@@ -52,10 +58,12 @@ export function ChainStop(props: ChainStopProps) {
 
   return (
     <li
+      ref={stop}
       className="stop"
       data-stop
       data-off={!step.enabled || undefined}
       data-selected={selected || undefined}
+      data-carried={isCarried || undefined}
       data-drop={dropSide ?? undefined}
     >
       {isEnd ? (

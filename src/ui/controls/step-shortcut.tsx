@@ -27,7 +27,7 @@ export function StepShortcut({ step }: { step: Step }) {
         className="button wide"
         onPress={() => workbench.setValues(step.id, { angleDeg: inverted ? 0 : 180 }, 'Hue inversion')}
       >
-        {inverted ? 'Undo the inversion' : 'Invert hues'}
+        {inverted ? 'Turn hues back' : 'Invert hues'}
       </Button>
     )
   }
