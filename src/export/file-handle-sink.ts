@@ -5,6 +5,15 @@ import type { Sink } from './sink.ts'
 /** Newer than the type declarations; browsers without it leave the empty file their dialog made. */
 type RemovableHandle = FileSystemFileHandle & { remove?(): Promise<void> }
 
+/** Removes the empty file that the browser's dialog made, where nothing came to be written into it. */
+export async function removeIfEmpty(handle: FileSystemFileHandle): Promise<void> {
+  const size = await handle.getFile().then(
+    (file) => file.size,
+    () => null,
+  )
+  if (size === 0) await (handle as RemovableHandle).remove?.()
+}
+
 export async function fileHandleSink(handle: FileSystemFileHandle): Promise<Sink> {
   const file = await handle.createWritable()
   let end = 0
@@ -17,8 +26,7 @@ export async function fileHandleSink(handle: FileSystemFileHandle): Promise<Sink
     finish: () => file.close(),
     async abandon() {
       await file.abort().catch(() => undefined)
-      const left = await handle.getFile()
-      if (left.size === 0) await (handle as RemovableHandle).remove?.()
+      await removeIfEmpty(handle)
     },
   }
 }

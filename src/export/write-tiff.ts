@@ -10,7 +10,7 @@ import { type Directory, encodeDirectory, type EntryValue, tiffHeader } from './
 const largestBytes = 2 ** 32 / 1.001
 
 /** Rows of a strip: some megabytes at 16 bits, so that packing runs side by side without holding much (our choice). */
-const rowsPerStrip = 64
+const rowsPerStrip = 128
 
 /** Dots per inch stated where nobody asked for a print size; common practice, no source. */
 const dotsPerInch = 300
