@@ -42,7 +42,8 @@ export function ProbeRing() {
     label.current.style.transform = `translate(${Math.round(x)}px, ${Math.round(y)}px)`
   })
 
-  if (!probe || !css) return null
+  const inWindow = css && css.x >= 0 && css.y >= 0 && css.x <= size.width && css.y <= size.height
+  if (!probe || !inWindow) return null
   const { reading, neutral } = probe
   return (
     <>
