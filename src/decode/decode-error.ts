@@ -1,9 +1,21 @@
 // Why a file could not be opened, as a sentence for people: what, which file, why, what to do.
 
 export type DecodeFailure =
-  | { readonly kind: 'empty' | 'jpeg' | 'not raw' | 'truncated' | 'damaged' | 'memory' | 'no shared memory' | 'too small' }
+  | {
+      readonly kind:
+        | 'empty'
+        | 'jpeg'
+        | 'not raw'
+        | 'truncated'
+        | 'damaged'
+        | 'memory'
+        | 'no shared memory'
+        | 'too small'
+    }
   | { readonly kind: 'too big'; readonly width: number; readonly height: number }
-  | { readonly kind: 'unsupported'; readonly what: string }
+  | { readonly kind: 'unsupported packing' }
+  /** The sensor is something other than a regular array of red, green and blue. */
+  | { readonly kind: 'unsupported sensor'; readonly what: string }
   /** The decoder said something that has no sentence of its own. */
   | { readonly kind: 'other'; readonly words: string }
 
@@ -27,8 +39,10 @@ function reasonOf(failure: DecodeFailure): string {
       return 'holds a picture smaller than one cell of its sensor, so there is nothing to show; open another file'
     case 'too big':
       return `claims ${failure.width} × ${failure.height} pixels, more than can be decoded; if that is wrong the file is damaged: copy it from the card again`
-    case 'unsupported':
-      return `${failure.what}, which is not supported; save it as a losslessly compressed DNG and open that`
+    case 'unsupported packing':
+      return 'packs its picture in a way that cannot be unpacked here; save it as a losslessly compressed DNG and open that'
+    case 'unsupported sensor':
+      return `comes from a sensor with ${failure.what}, which is not understood here; save it as a linear DNG and open that`
     case 'other':
       return `could not be decoded (the decoder says: ${failure.words}); copy it from the card again`
   }

@@ -4,7 +4,7 @@ import type { LibRaw, LibRawMetadata } from './libraw.ts'
 
 const jpegStart = [0xff, 0xd8, 0xff]
 
-const kinds: Record<number, 'memory' | 'truncated' | 'damaged' | 'unsupported' | 'not raw' | 'too big'> = {
+const kinds: Record<number, 'memory' | 'truncated' | 'damaged' | 'unsupported packing' | 'not raw' | 'too big'> = {
   [-2]: 'not raw',
   [-100007]: 'memory',
   [-100008]: 'damaged',
@@ -12,7 +12,7 @@ const kinds: Record<number, 'memory' | 'truncated' | 'damaged' | 'unsupported' |
   [-100012]: 'too big',
   [-100013]: 'memory',
   1: 'memory',
-  2: 'unsupported',
+  2: 'unsupported packing',
   3: 'damaged',
   4: 'truncated',
   5: 'damaged',
@@ -20,11 +20,16 @@ const kinds: Record<number, 'memory' | 'truncated' | 'damaged' | 'unsupported' |
   9: 'damaged',
   10: 'too big',
   11: 'memory',
-  12: 'unsupported',
+  12: 'unsupported packing',
 }
 
 /** Why `bytes` could not be opened or unpacked; `metadata` where opening had succeeded. */
-export function failureOf(libraw: LibRaw, thrown: unknown, bytes: Uint8Array, metadata?: LibRawMetadata): DecodeFailure {
+export function failureOf(
+  libraw: LibRaw,
+  thrown: unknown,
+  bytes: Uint8Array,
+  metadata?: LibRawMetadata,
+): DecodeFailure {
   const said = libraw.explain(thrown)
   if (!metadata) {
     if (bytes.length === 0) return { kind: 'empty' }
@@ -35,7 +40,6 @@ export function failureOf(libraw: LibRaw, thrown: unknown, bytes: Uint8Array, me
     return /memory|OOM/i.test(said.words) ? { kind: 'memory' } : { kind: 'other', words: said.words }
   }
   const kind = kinds[said.code]
-  if (kind === 'unsupported') return { kind, what: 'packs its picture in a way' }
   if (kind === 'too big') return { kind, width: metadata?.raw_width ?? 0, height: metadata?.raw_height ?? 0 }
   return kind ? { kind } : { kind: 'other', words: `error ${said.code}` }
 }

@@ -2,10 +2,14 @@
 // file, synchronous calls, our own memory so that the text of an exception can be read.
 import init from 'libraw-wasm/dist/libraw.js'
 
-/** What `metadata(true)` tells, as far as it is used here. Sizes are of the visible area, swapped for turned frames. */
+/** What `metadata(true)` tells, as far as it is used here. Width and height are swapped for frames on their side. */
 export interface LibRawMetadata {
+  readonly width: number
+  readonly height: number
   readonly raw_width: number
   readonly raw_height: number
+  readonly left_margin: number
+  readonly top_margin: number
   /** LibRaw's own code: bit 4 swaps x and y, 2 flips y, 1 flips x. */
   readonly flip: number
   readonly camera_make: string
@@ -45,14 +49,10 @@ export interface LibRawMetadata {
   }[]
 }
 
-/** The whole mosaic, masked borders included. */
+/** The whole mosaic, masked borders included. Its other fields are those of a crop where one was asked for. */
 export interface LibRawMosaic {
   readonly raw_width: number
   readonly raw_height: number
-  readonly left_margin: number
-  readonly top_margin: number
-  readonly width: number
-  readonly height: number
   readonly data: Uint16Array<ArrayBuffer>
 }
 

@@ -3,6 +3,7 @@
 // directories are left out, never followed outside the file.
 
 export interface TiffDirectory {
+  has(tag: number): boolean
   /** Numbers of a tag (rationals divided), or an empty list. */
   numbers(tag: number): number[]
   /** Text of a tag without its closing zero, or undefined where absent or empty. */
@@ -12,7 +13,21 @@ export interface TiffDirectory {
 const subDirectoryTags = [330, 34665]
 /** TIFF, and the magic numbers of two families of raw files built like it (from memory). */
 const magics = [42, 0x4f52, 0x5352, 0x55]
-const sizes: Record<number, number> = { 1: 1, 2: 1, 3: 2, 4: 4, 5: 8, 6: 1, 7: 1, 8: 2, 9: 4, 10: 8, 11: 4, 12: 8, 13: 4 }
+const sizes: Record<number, number> = {
+  1: 1,
+  2: 1,
+  3: 2,
+  4: 4,
+  5: 8,
+  6: 1,
+  7: 1,
+  8: 2,
+  9: 4,
+  10: 8,
+  11: 4,
+  12: 8,
+  13: 4,
+}
 /** No raw file nests more; keeps a directory that points to itself from going on for ever (our choice). */
 const mostDirectories = 64
 /** Longest value that is read: longer ones are tables nothing here asks for (our choice). */
@@ -53,16 +68,17 @@ export function readTiffDirectories(bytes: Uint8Array): TiffDirectory[] {
       const values = view.getUint32(at + 4, little)
       const length = (sizes[type] ?? 0) * values
       const start = length <= 4 ? at + 8 : view.getUint32(at + 8, little)
-      if (length === 0 || values > mostValues || start + length > bytes.length) continue
+      if (length === 0 || start + length > bytes.length) continue
       entries.set(view.getUint16(at, little), { type, count: values, at: start })
     }
     const numbers = (tag: number) => {
       const entry = entries.get(tag)
-      if (!entry) return []
+      if (!entry || entry.count > mostValues) return []
       const { type, at } = entry
       return Array.from({ length: entry.count }, (_, i) => valueAt(view, type, at + i * sizes[type], little))
     }
     directories.push({
+      has: (tag) => entries.has(tag),
       numbers,
       text(tag) {
         const entry = entries.get(tag)

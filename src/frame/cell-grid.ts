@@ -21,6 +21,12 @@ export interface CellGrid {
   /** Box means of linear `cameraRgb`, interleaved RGB; unusable where `valid` is 0. */
   readonly rgb: Float32Array
   readonly valid: Uint8Array
+  /** The same cells before smoothing: what texture is read from. */
+  readonly unsmoothed: Float32Array
+  /** 1 where no photosite of the cell itself is clipped. */
+  readonly unclipped: Uint8Array
+  /** Red (or blue) photosites that one unsmoothed cell averages. */
+  readonly photosites: number
   /** Radius of the smoothing box in cells. */
   readonly radius: number
   /** Overview pixels along one side of a cell. */
@@ -69,8 +75,8 @@ function reduce(overview: Overview, step: number, width: number, height: number)
   return { rgb, unclipped }
 }
 
-function median(values: number[]): number {
-  return values.sort((a, b) => a - b)[values.length >> 1]
+function median(values: readonly number[]): number {
+  return Float64Array.from(values).sort()[values.length >> 1]
 }
 
 /**
@@ -114,5 +120,5 @@ export function makeCellGrid(overview: Overview, noise: NoiseModel, photosites: 
       valid[cell] = 1
     }
   }
-  return { width, height, rgb, valid, radius, step }
+  return { width, height, rgb, valid, unsmoothed: cells, unclipped, photosites: count, radius, step }
 }

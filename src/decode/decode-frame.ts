@@ -1,0 +1,66 @@
+// Bytes of a raw file to a frame: the same code in the browser's worker and in Node. Synchronous but for the fingerprint,
+// which is worked out meanwhile.
+import type { Frame } from '../frame/frame.ts'
+import { makeFrameFacts } from '../frame/frame-facts.ts'
+import { estimateNoise } from '../frame/noise-model.ts'
+import { makeOverview } from '../frame/overview.ts'
+import { cameraToXyz } from './camera-matrix.ts'
+import { DecodeError } from './decode-error.ts'
+import { dngNoise } from './dng-layout.ts'
+import { exposureMetadata } from './exposure-metadata.ts'
+import type { LibRaw, LibRawFile } from './libraw.ts'
+import { type RawSource, withOpenedFile } from './opened-file.ts'
+import { probeSettings } from './probe-layout.ts'
+import { readSensor } from './read-sensor.ts'
+import { readTiffDirectories } from './tiff-directories.ts'
+
+export interface DecodeOrder {
+  readonly fileName: string
+  readonly bytes: Uint8Array<ArrayBuffer>
+  /** Called at once with the JPEG that the camera embedded, if any; its EXIF carries the orientation. */
+  readonly onPreview?: (jpeg: Uint8Array<ArrayBuffer>) => void
+}
+
+/** SHA-256 in hexadecimal. */
+async function fingerprintOf(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
+  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes))
+  return Array.from(digest, (byte) => byte.toString(16).padStart(2, '0')).join('')
+}
+
+/** The embedded JPEG, or null: a picture without one, or with a broken one, opens all the same. */
+function embeddedJpeg(file: LibRawFile): Uint8Array<ArrayBuffer> | null {
+  try {
+    const preview = file.thumbnailData()
+    return preview?.format === 'jpeg' ? preview.data : null
+  } catch {
+    return null
+  }
+}
+
+function damageWarnings(messages: readonly string[]): string[] {
+  if (messages.length === 0) return []
+  const words = [...new Set(messages)].join('; ')
+  return [`The file is damaged: parts of the picture may be wrong (the decoder says: ${words}).`]
+}
+
+/** Decodes one file. @throws DecodeError with a sentence for people */
+export async function decodeFrame(libraw: LibRaw, order: DecodeOrder): Promise<Frame> {
+  const { fileName, bytes, onPreview } = order
+  const source: RawSource = { libraw, fileName, bytes }
+  if (bytes.length === 0) throw new DecodeError(fileName, { kind: 'empty' })
+  const fingerprint = fingerprintOf(bytes)
+  libraw.takeMessages()
+  const directories = readTiffDirectories(bytes)
+  const frame = withOpenedFile(source, probeSettings(0, 0), (opened) => {
+    const preview = onPreview && embeddedJpeg(opened.file)
+    if (preview) onPreview(preview)
+    libraw.takeMessages()
+    const { sensor, warnings } = readSensor(source, opened, directories)
+    const metadata = exposureMetadata(opened.metadata, directories)
+    const overview = makeOverview(sensor)
+    const noise = dngNoise(directories) ?? estimateNoise(sensor, metadata.iso)
+    const facts = makeFrameFacts(sensor, overview, noise, cameraToXyz(opened.metadata))
+    return { sensor, overview, facts, metadata, warnings: [...warnings, ...damageWarnings(libraw.takeMessages())] }
+  })
+  return { fileName, fingerprint: await fingerprint, ...frame }
+}
