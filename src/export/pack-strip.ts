@@ -2,7 +2,7 @@
 // Browsers and Node share `CompressionStream`, so packing is the same everywhere.
 
 /** Replaces each sample by its difference to the same channel of the pixel to its left, in place and modulo the depth. */
-export function predictHorizontally(samples: Uint8Array | Uint16Array, samplesPerRow: number): void {
+function predictHorizontally(samples: Uint8Array | Uint16Array, samplesPerRow: number): void {
   for (let start = 0; start < samples.length; start += samplesPerRow) {
     for (let i = start + samplesPerRow - 1; i >= start + 3; i--) samples[i] -= samples[i - 3]
   }

@@ -6,7 +6,7 @@ import { packStrip } from '../../src/export/pack-strip.ts'
 import { syntheticPicture } from '../support/synthetic-picture.ts'
 
 /** An invented camera and photographer. */
-export const metadata = {
+const metadata = {
   make: 'Fennel',
   model: 'Fennel Two',
   lens: 'Quill 35mm F2.8',
