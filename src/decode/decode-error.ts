@@ -3,6 +3,7 @@
 export type DecodeFailure =
   | {
       readonly kind:
+        | 'unreadable'
         | 'empty'
         | 'jpeg'
         | 'not raw'
@@ -10,6 +11,7 @@ export type DecodeFailure =
         | 'damaged'
         | 'memory'
         | 'no shared memory'
+        | 'no decoder'
         | 'too small'
     }
   | { readonly kind: 'too big'; readonly width: number; readonly height: number }
@@ -21,6 +23,8 @@ export type DecodeFailure =
 
 function reasonOf(failure: DecodeFailure): string {
   switch (failure.kind) {
+    case 'unreadable':
+      return 'can no longer be read: it was moved or changed, or its card was taken out; open it again'
     case 'empty':
       return 'is empty; copy it from the card again'
     case 'jpeg':
@@ -35,6 +39,8 @@ function reasonOf(failure: DecodeFailure): string {
       return 'needs more memory than this device gives; close other pages and programs and open it again'
     case 'no shared memory':
       return 'cannot be decoded in this browser, which gives a page no shared memory; use a current browser, and open this page over https or from this computer'
+    case 'no decoder':
+      return 'could not be decoded, because the part of this page that decodes did not load; reload the page'
     case 'too small':
       return 'holds a picture smaller than one cell of its sensor, so there is nothing to show; open another file'
     case 'too big':

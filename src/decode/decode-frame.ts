@@ -1,5 +1,6 @@
 // Bytes of a raw file to a frame: the same code in the browser's worker and in Node. Synchronous but for the fingerprint,
 // which is worked out meanwhile.
+import { sensorCell } from '../frame/cell.ts'
 import type { Frame } from '../frame/frame.ts'
 import { makeFrameFacts } from '../frame/frame-facts.ts'
 import { estimateNoise } from '../frame/noise-model.ts'
@@ -56,6 +57,8 @@ export async function decodeFrame(libraw: LibRaw, order: DecodeOrder): Promise<F
     if (preview) onPreview(preview)
     libraw.takeMessages()
     const { sensor, warnings } = readSensor(source, opened, directories)
+    const cell = sensorCell(sensor).size
+    if (sensor.width < cell || sensor.height < cell) throw new DecodeError(fileName, { kind: 'too small' })
     const metadata = exposureMetadata(opened.metadata, directories)
     const overview = makeOverview(sensor)
     const noise = dngNoise(directories) ?? estimateNoise(sensor, metadata.iso)
