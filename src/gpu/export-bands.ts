@@ -30,38 +30,52 @@ export interface ExportJob {
   readonly sensor: SensorData
   readonly description: PipelineDescription
   readonly bits: BitDepth
+  /** Rows of every band but the last. */
   readonly rowsPerBand: number
 }
 
 /** Widest tile in sensor pixels: with three codes to a pixel it stays below the texture limit of weak devices (our choice). */
 const tileWidth = 2048
+/** Rows that tiles have where bands are low, so that waiting for results does not take longer than computing (our choice). */
+const leastTileHeight = 512
+
+/** Tiles row by row; their height is a whole number of bands. */
 function* tileBoxes({ sensor, rowsPerBand }: ExportJob): Generator<Rectangle> {
-  for (let y = 0; y < sensor.height; y += rowsPerBand) {
-    const height = Math.min(rowsPerBand, sensor.height - y)
+  const rows = rowsPerBand * Math.ceil(leastTileHeight / rowsPerBand)
+  for (let y = 0; y < sensor.height; y += rows) {
+    const height = Math.min(rows, sensor.height - y)
     for (let x = 0; x < sensor.width; x += tileWidth) {
       yield { x, y, width: Math.min(tileWidth, sensor.width - x), height }
     }
   }
 }
 
-/** Drops the fourth sample and puts the tile into its place in the band. */
-function copyTile(
-  read: Uint8Array | Float32Array,
-  { x, width, height }: Rectangle,
-  band: Band,
-  bandWidth: number,
-): void {
-  for (let row = 0, from = 0; row < height; row++) {
-    let to = (row * bandWidth + x) * 3
-    for (let column = 0; column < width; column++, from += 4, to += 3) {
-      band.samples[to] = read[from]
-      band.samples[to + 1] = read[from + 1]
-      band.samples[to + 2] = read[from + 2]
+/** A row of tiles as bands. */
+function* bandsOf(row: Band, rowsPerBand: number): Generator<Band> {
+  const samplesPerRow = row.samples.length / row.rows
+  for (let first = 0; first < row.rows; first += rowsPerBand) {
+    const rows = Math.min(rowsPerBand, row.rows - first)
+    yield {
+      top: row.top + first,
+      rows,
+      samples: row.samples.slice(first * samplesPerRow, (first + rows) * samplesPerRow),
     }
   }
 }
 
-/** Draws a tile and starts reading it; the promise brings RGBA codes, rows from top to bottom. */
+/** Drops the fourth sample and puts the tile into its place in the row of tiles. */
+function copyTile(read: Uint8Array | Float32Array, { x, width, height }: Rectangle, row: Band, rowWidth: number): void {
+  for (let y = 0, from = 0; y < height; y++) {
+    let to = (y * rowWidth + x) * 3
+    for (let column = 0; column < width; column++, from += 4, to += 3) {
+      row.samples[to] = read[from]
+      row.samples[to + 1] = read[from + 1]
+      row.samples[to + 2] = read[from + 2]
+    }
+  }
+}
+
+/** Draws a tile and starts reading it: RGBA codes, rows from top to bottom. The promise never rejects but brings the failure. */
 function startTile({ renderer, pass, programs }: ExportContext, job: ExportJob, source: CodeSource, box: Rectangle) {
   const { sensor, description, bits } = job
   const { x, y, width, height } = box
@@ -75,10 +89,13 @@ function startTile({ renderer, pass, programs }: ExportContext, job: ExportJob, 
   setUniforms(material.uniforms, { largestCode: 2 ** bits - 1, codeScale: bits === 8 ? 1 / 255 : 1 })
   pass.draw(material, target, target)
   const read = bits === 8 ? new Uint8Array(width * height * 4) : new Float32Array(width * height * 4)
-  const done = renderer.readRenderTargetPixelsAsync(target, 0, 0, width, height, read)
+  const failure = renderer.readRenderTargetPixelsAsync(target, 0, 0, width, height, read).then(
+    () => null,
+    (reason: unknown) => reason,
+  )
   codes.texture.dispose()
   target.dispose()
-  return { box, read, done }
+  return { box, read, failure }
 }
 
 /**
@@ -90,19 +107,20 @@ export async function* exportBands(context: ExportContext, job: ExportJob): Asyn
   const source = codeSource(job.sensor, context.pass, true)
   const boxes = tileBoxes(job)
   const start = (box: Rectangle | undefined) => box && startTile(context, job, source, box)
-  let band: Band | null = null
+  let row: Band | null = null
   try {
     for (let tile = start(boxes.next().value); tile;) {
       const following = start(boxes.next().value)
-      await tile.done
+      const failure = await tile.failure
       if (context.renderer.getContext().isContextLost()) throw new Error('The graphics were reset during the export.')
+      if (failure) throw failure
       const { box, read } = tile
       const size = box.height * width * 3
-      band ??= { top: box.y, rows: box.height, samples: job.bits === 8 ? new Uint8Array(size) : new Uint16Array(size) }
-      copyTile(read, box, band, width)
+      row ??= { top: box.y, rows: box.height, samples: job.bits === 8 ? new Uint8Array(size) : new Uint16Array(size) }
+      copyTile(read, box, row, width)
       if (box.x + box.width === width) {
-        yield band
-        band = null
+        yield* bandsOf(row, job.rowsPerBand)
+        row = null
       }
       tile = following
     }

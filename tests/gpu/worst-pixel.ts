@@ -6,13 +6,17 @@ export interface Worst {
   readonly text: string
 }
 
-/** `rgba` is what went in; `cpu` and `gpu` are interleaved RGB that came out. Two values that are both not finite agree. */
-export function worstPixel(rgba: Float32Array, cpu: Float32Array, gpu: Float32Array): Worst {
+/**
+ * `rgba` is what went in; `cpu` and `gpu` are interleaved RGB that came out. Two values that are both not finite agree.
+ * `allowed` is taken off each difference first.
+ */
+export function worstPixel(rgba: Float32Array, cpu: Float32Array, gpu: Float32Array, allowed?: Float32Array): Worst {
   let difference = -1
   let at = 0
   for (let i = 0; i < cpu.length; i++) {
     const bothOdd = !Number.isFinite(cpu[i]) && !Number.isFinite(gpu[i])
-    const apart = bothOdd ? 0 : Math.abs(cpu[i] - gpu[i]) / Math.max(1, Math.abs(cpu[i]))
+    const beyond = Math.abs(cpu[i] - gpu[i]) - (allowed?.[i] ?? 0)
+    const apart = bothOdd ? 0 : Math.max(beyond, 0) / Math.max(1, Math.abs(cpu[i]))
     if (apart > difference || Number.isNaN(apart)) {
       difference = apart
       at = Math.floor(i / 3)
