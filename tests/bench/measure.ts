@@ -1,21 +1,28 @@
-// Times for benches: the median of a few runs, and the same for a general tool on the same file.
+// Times for benches: our work and a general tool's on the same file, in turns, so that a busy machine burdens both alike.
 import { hasTool, say } from '../support/outside-tools.ts'
 
 const runs = 3
 
-/** Median seconds of `work`. */
-export async function secondsOf(work: () => unknown): Promise<number> {
-  const seconds: number[] = []
-  for (let run = 0; run < runs; run++) {
-    const started = performance.now()
-    await work()
-    seconds.push((performance.now() - started) / 1000)
-  }
-  return seconds.sort((a, b) => a - b)[runs >> 1]
+async function secondsOf(work: () => unknown): Promise<number> {
+  const started = performance.now()
+  await work()
+  return (performance.now() - started) / 1000
 }
 
-/** Median seconds of commands run one after the other; null where one of them is missing here. */
-export async function secondsOfCommands(commands: readonly (readonly string[])[]): Promise<number | null> {
-  if (!commands.every(([name]) => hasTool(name))) return null
-  return secondsOf(() => commands.forEach(([name, ...words]) => say(name, words)))
+export interface Seconds {
+  readonly ours: number
+  /** null where one of the tools is missing here. */
+  readonly theirs: number | null
+}
+
+/** The quickest of three runs of each. `commands` are run one after the other. */
+export async function compareSeconds(work: () => unknown, commands: readonly (readonly string[])[]): Promise<Seconds> {
+  const hasAll = commands.every(([name]) => hasTool(name))
+  let [ours, theirs] = [Infinity, Infinity]
+  for (let run = 0; run < runs; run++) {
+    ours = Math.min(ours, await secondsOf(work))
+    if (!hasAll) continue
+    theirs = Math.min(theirs, await secondsOf(() => commands.forEach(([name, ...words]) => say(name, words))))
+  }
+  return { ours, theirs: hasAll ? theirs : null }
 }
