@@ -1,0 +1,48 @@
+// Exporting the shown frame: asks for the file while the press is still being handled, then leaves the work to a worker.
+import type { EditStore } from '../edits/edit-store.ts'
+import { chooseDestination, downloadFile } from '../export/destination.ts'
+import { exportedName } from '../export/exported-name.ts'
+import { exportInWorker } from './export-client.ts'
+import type { ShownPicture } from './picture.ts'
+import { notify, type SessionStore } from './session-store.ts'
+import type { TaskList } from './tasks.ts'
+import type { Workbench } from './workbench.ts'
+
+interface ExportContext {
+  readonly session: SessionStore
+  readonly edits: EditStore
+  readonly tasks: TaskList
+  shown(): ShownPicture | null
+}
+
+const isAbort = (reason: unknown) => reason instanceof DOMException && reason.name === 'AbortError'
+const wordsOf = (reason: unknown) => (reason instanceof Error ? reason.message : String(reason)).replace(/\.?$/, '.')
+
+export function createExportCommand({ session, edits, tasks, shown }: ExportContext): Workbench['exportShown'] {
+  return async function exportShown(settings) {
+    const picture = shown()
+    const chain = picture && edits.history(picture.id)?.chain
+    if (!picture || !chain) return
+    const { sensor, metadata, fileName } = picture.frame
+    const name = exportedName(fileName, settings.format)
+    const complain = (reason: unknown) => notify(session, 'problem', `“${name}” was not exported: ${wordsOf(reason)}`)
+
+    let destination
+    try {
+      destination = await chooseDestination(name, settings.format)
+    } catch (reason) {
+      return isAbort(reason) ? undefined : complain(reason)
+    }
+    const task = tasks.begin(`Exporting ${name}`, { cancellable: true })
+    try {
+      const order = { sensor, facts: picture.facts, metadata, chain, settings, destination }
+      const file = await exportInWorker(order, task.progress, task.signal)
+      if (file) await downloadFile(file, name, settings.format)
+      notify(session, 'note', `“${destination === 'download' ? name : destination.name}” is written.`)
+    } catch (reason) {
+      if (!task.signal.aborted) complain(reason)
+    } finally {
+      task.end()
+    }
+  }
+}
