@@ -6,6 +6,7 @@ import { type Air, throughAir } from './air.ts'
 import { createBrush, light } from './brush.ts'
 import type { Camera } from './camera.ts'
 import { type Band, coverIndex } from './canvas.ts'
+import { type CloudMap, type CloudSight, createCloudMap, sampleClouds, smoothCloudMap } from './cloud-map.ts'
 import { billow, createCloudVolume } from './cloud-volume.ts'
 import { hashUnit } from './hash.ts'
 import { fbm2 } from './noise.ts'
@@ -23,14 +24,6 @@ export interface CumulusOptions {
   readonly top: number
   /** Columns of the map; 800 by default. */
   readonly columns?: number
-}
-
-/** What a line of sight meets: transmission 0…1, sunlight and skylight on the cloud (1 = a white diffuser), distance in m. */
-export interface CloudSight {
-  transmission: number
-  sun: number
-  sky: number
-  distanceM: number
 }
 
 export interface Cumulus {
@@ -92,11 +85,8 @@ export function createCumulus(options: CumulusOptions): Cumulus {
   }
 
   const columns = options.columns ?? 800
-  const rows = Math.max(2, Math.round((columns * options.top) / (2 * options.reach)))
-  const transmission = new Float32Array(columns * rows).fill(1)
-  const sunlight = new Float32Array(columns * rows)
-  const skylight = new Float32Array(columns * rows)
-  const distance = new Float32Array(columns * rows)
+  const map: CloudMap = createCloudMap(columns, options.reach, options.top)
+  const { rows, transmission, sunlight, skylight, distanceM } = map
   for (let j = 0; j < rows; j++) {
     const up = ((rows - j - 0.5) / rows) * options.top
     for (let i = 0; i < columns; i++) {
@@ -148,109 +138,11 @@ export function createCumulus(options: CumulusOptions): Cumulus {
       transmission[p] = t < 0.012 ? 0 : t
       sunlight[p] = sun / covered
       skylight[p] = sky / covered
-      distance[p] = (depth / covered) * 1000 * length
+      distanceM[p] = (depth / covered) * 1000 * length
     }
   }
-  soften(sunlight, transmission, columns, rows)
-  soften(skylight, transmission, columns, rows)
-  smoothEdges(transmission, columns, rows)
-  return { sample: createSampler(options, columns, rows, transmission, sunlight, skylight, distance) }
-}
-
-/** Evens out the speckle that jittered steps leave in the light, without touching the clouds' outlines. */
-function soften(values: Float32Array, transmission: Float32Array, columns: number, rows: number): void {
-  const before = values.slice()
-  for (let j = 1; j < rows - 1; j++) {
-    for (let i = 1; i < columns - 1; i++) {
-      const p = j * columns + i
-      let sum = 0
-      let weight = 0
-      for (let k = -1; k <= 1; k++) {
-        for (let l = -1; l <= 1; l++) {
-          const q = p + k * columns + l
-          const w = (2 - Math.abs(k)) * (2 - Math.abs(l)) * (1 - transmission[q])
-          sum += w * before[q]
-          weight += w
-        }
-      }
-      if (weight > 0) values[p] = sum / weight
-    }
-  }
-}
-
-/** Bilinear lookup, weighted by cover, with a small noise warp and frayed edges: crisp wisps at any frame size. */
-function createSampler(
-  options: CumulusOptions,
-  columns: number,
-  rows: number,
-  transmission: Float32Array,
-  sunlight: Float32Array,
-  skylight: Float32Array,
-  distance: Float32Array,
-): Cumulus['sample'] {
-  const perSlope = columns / (2 * options.reach)
-  return (across, up, pixel, out) => {
-    let gx = (across + options.reach) * perSlope - 0.5
-    let gy = rows - up * perSlope - 0.5
-    if (transmissionAround(transmission, columns, rows, gx, gy) > 0.999) {
-      out.transmission = 1
-      return
-    }
-    const fp = pixel * perSlope * 0.45
-    const warpX = 0.6 * fbm2(gx * 0.4, gy * 0.4, 2, 71, fp)
-    const warpY = 0.6 * fbm2(gx * 0.4 + 40, gy * 0.4, 2, 75, fp)
-    gx += warpX
-    gy += warpY
-    const i = Math.max(0, Math.min(columns - 2, Math.floor(gx)))
-    const j = Math.max(0, Math.min(rows - 2, Math.floor(gy)))
-    const u = Math.max(0, Math.min(1, gx - i))
-    const v = Math.max(0, Math.min(1, gy - j))
-    const p = j * columns + i
-    let covered = 0
-    let sun = 0
-    let sky = 0
-    let far = 0
-    for (let k = 0; k < 4; k++) {
-      const q = p + (k & 1) + (k >> 1) * columns
-      const w = (k & 1 ? u : 1 - u) * (k >> 1 ? v : 1 - v) * (1 - transmission[q])
-      covered += w
-      sun += w * sunlight[q]
-      sky += w * skylight[q]
-      far += w * distance[q]
-    }
-    if (covered < 0.002) {
-      out.transmission = 1
-      return
-    }
-    const wisps = fbm2(gx * 0.7, gy * 0.7, 6, 77, fp * 1.6)
-    const t = Math.max(0, 1 - covered)
-    out.transmission = t ** Math.exp(1.2 * wisps)
-    out.sun = (sun / covered) * (1 + 0.06 * wisps)
-    out.sky = sky / covered
-    out.distanceM = far / covered
-  }
-}
-
-/** Averages away the speckle of jittered steps along the clouds' edges; the sampler's wisps make them crisp again. */
-function smoothEdges(transmission: Float32Array, columns: number, rows: number): void {
-  const before = transmission.slice()
-  for (let j = 1; j < rows - 1; j++) {
-    for (let i = 1; i < columns - 1; i++) {
-      const p = j * columns + i
-      const cross = before[p - 1] + before[p + 1] + before[p - columns] + before[p + columns]
-      const corners =
-        before[p - columns - 1] + before[p - columns + 1] + before[p + columns - 1] + before[p + columns + 1]
-      transmission[p] = 0.36 * before[p] + 0.11 * cross + 0.05 * corners
-    }
-  }
-}
-
-function transmissionAround(map: Float32Array, columns: number, rows: number, gx: number, gy: number): number {
-  const x = Math.max(2, Math.min(columns - 3, Math.round(gx)))
-  const y = Math.max(2, Math.min(rows - 3, Math.round(gy)))
-  const p = y * columns + x
-  const cross = Math.min(map[p - 2], map[p + 2], map[p - 2 * columns], map[p + 2 * columns])
-  return Math.min(map[p], cross, map[p - 1 - columns], map[p + 1 + columns], map[p + 1 - columns], map[p - 1 + columns])
+  smoothCloudMap(map)
+  return { sample: (across, up, pixel, out) => sampleClouds(map, across, up, pixel, out) }
 }
 
 /** Paints the clouds over the sky of the band, down to the horizon. */

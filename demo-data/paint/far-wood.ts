@@ -82,8 +82,8 @@ export function growFarWood(options: FarWoodOptions): FarWood {
 /** Dark foliage deep inside a crown: it closes the view between the sprays. */
 function growCore(foliage: Foliage, foot: Vector, heightM: number, widthM: number, next: () => number): void {
   for (let i = 0; i < 14; i++) {
-    const up = 0.08 + 0.72 * next()
-    const m = heightM * 0.16
+    const up = 0.06 + 0.6 * next()
+    const m = heightM * 0.13
     const x = foot[0] + (next() - 0.5) * widthM * 0.5
     addLeaf(
       foliage,
@@ -147,7 +147,7 @@ function lightCrown(
     const o = i * leafStride
     if (d[o + 11] === farWoodKind.core) {
       outSun.push(0.02)
-      outSky.push(0.12)
+      outSky.push(0.2)
       continue
     }
     const x = (d[o] - foot[0]) / (0.38 * heightM)
