@@ -25,20 +25,30 @@ export function createClearSky(palette: Palette, sunSide: number): ClearSky {
   }
 }
 
+/** Columns between places where the sky is worked out; it changes so slowly that lines between them are exact enough. */
+const stepPx = 16
+
 /** Paints the sky above the horizon (and its horizon colour below) into every row of the band. */
 export function paintClearSky(band: Band, camera: Camera, sky: ClearSky): void {
-  const out = new Float64Array(3)
+  const from = new Float64Array(3)
+  const to = new Float64Array(3)
   const nothing = materialNames.indexOf('nothing')
+  band.material.fill(nothing)
+  band.sun.fill(0)
+  const planes = [band.r, band.g, band.b]
   for (let y = band.y0; y < band.y1; y++) {
     const up = (camera.horizonY - y - 0.5) / camera.focalPx
     const row = (y - band.y0) * band.width
-    for (let x = 0; x < band.width; x++) {
-      sky.colour((x + 0.5 - camera.centreX) / camera.focalPx, up, out)
-      band.r[row + x] = out[0]
-      band.g[row + x] = out[1]
-      band.b[row + x] = out[2]
-      band.material[row + x] = nothing
-      band.sun[row + x] = 0
+    sky.colour((0.5 - camera.centreX) / camera.focalPx, up, to)
+    for (let x = 0; x < band.width; x += stepPx) {
+      from.set(to)
+      sky.colour((x + stepPx + 0.5 - camera.centreX) / camera.focalPx, up, to)
+      const end = Math.min(stepPx, band.width - x)
+      for (let c = 0; c < 3; c++) {
+        const plane = planes[c]
+        const slope = (to[c] - from[c]) / stepPx
+        for (let i = 0; i < end; i++) plane[row + x + i] = from[c] + slope * i
+      }
     }
   }
 }
