@@ -14,9 +14,8 @@ export interface Temperature {
 export const temperatureDomain = { from: 1000, to: 20_000, duv: 0.05 }
 /** Ratio of neighbours in the table; the finer the table, the smaller the method's own error. */
 const tableStep = 1.0025
-/** Distance above which the parabola is used, and its correction of T for three unevenly spaced points (Ohno 2014). */
+/** Distance above which the parabola is used (Ohno 2014); its correction factor belongs to coarser tables. */
 const parabolaFrom = 0.002
-const parabolaFactor = 0.99991
 
 const table = Array.from(
   { length: Math.ceil(Math.log(temperatureDomain.to / temperatureDomain.from) / Math.log(tableStep)) + 3 },
