@@ -15,7 +15,7 @@ const checks = openJson<CheckValues>('checks/check_values.json')
 
 describe.skipIf(!checks)('against published check values (skipped without them)', () => {
   test('temperature within 1 K and Duv within .0001', () => {
-    for (const { name, x, y, CCT, Duv } of checks!.ohno2013) {
+    for (const { x, y, CCT, Duv } of checks!.ohno2013) {
       const found = temperatureOf([x, y])!
       expect(Math.abs(found.kelvin - CCT)).toBeLessThan(1)
       expect(Math.abs(found.duv - Duv)).toBeLessThan(1e-4)
