@@ -27,12 +27,15 @@ const optimizeDeps = {
   exclude: ['@jsquash/jpeg', 'libraw-wasm'],
 }
 
+// How long the bundler's own plug-ins took is nothing for someone who wants to see the page.
+const quiet = { checks: { pluginTimings: false } }
+
 export default defineConfig({
   root: 'src',
   publicDir: '../public',
   base: './',
   plugins: [react()],
-  worker: { format: 'es' },
+  worker: { format: 'es', rolldownOptions: quiet },
   optimizeDeps,
   server: { headers: isolation, fs: { allow: ['..'] } },
   preview: { headers: isolation },
@@ -41,6 +44,7 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2023',
     chunkSizeWarningLimit: 2000,
+    rolldownOptions: quiet,
     license: { fileName: 'third-party/package-licences.md' },
   },
   test: {

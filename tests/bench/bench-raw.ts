@@ -20,3 +20,12 @@ export function benchRaw(): string {
   say(process.execPath, ['--import', 'tsx', script, ...words])
   return path
 }
+
+/** Commands of LibRaw and libvips that make a 16-bit TIFF of a raw file, packed as ours are. */
+export function rawToTiff(raw: string): string[][] {
+  const [plain, packed] = [join(benchFolder, 'plain.tiff'), join(benchFolder, 'packed.tif')]
+  return [
+    ['dcraw_emu', '-q', '3', '-6', '-T', '-Z', plain, raw],
+    ['vips', 'tiffsave', plain, packed, '--compression', 'deflate', '--predictor', 'horizontal'],
+  ]
+}

@@ -1,24 +1,16 @@
 // A 24 MP 16-bit TIFF from a raw file by `render`'s way (reference engine on all threads), held to LibRaw's better
 // interpolation followed by libvips packing the result in the same way.
-import { join } from 'node:path'
 import { benchRow, type BenchRows } from '../../src/commands/bench-row.ts'
 import { renderFile } from '../../src/commands/render-file.ts'
 import { readRenderOptions } from '../../src/commands/render-options.ts'
 import { startLibRawInNode } from '../../src/decode/libraw-in-node.ts'
-import { benchFolder, benchRaw } from './bench-raw.ts'
+import { benchFolder, benchRaw, rawToTiff } from './bench-raw.ts'
 import { compareSeconds } from './measure.ts'
 
 export const rows: BenchRows = async function* () {
   const path = benchRaw()
   const libraw = await startLibRawInNode()
   const options = readRenderOptions([path, '--out', benchFolder, '--overwrite'])
-  const [plain, packed] = [join(benchFolder, 'plain.tiff'), join(benchFolder, 'packed.tif')]
-  const { ours, theirs } = await compareSeconds(
-    () => renderFile(libraw, path, null, options),
-    [
-      ['dcraw_emu', '-q', '3', '-6', '-T', '-Z', plain, path],
-      ['vips', 'tiffsave', plain, packed, '--compression', 'deflate', '--predictor', 'horizontal'],
-    ],
-  )
+  const { ours, theirs } = await compareSeconds(() => renderFile(libraw, path, null, options), rawToTiff(path))
   yield benchRow('24 MP raw to 16-bit TIFF, no page ÷ dcraw_emu -q 3 -T and vips tiffsave', ours, 's', theirs)
 }

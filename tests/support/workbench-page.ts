@@ -1,6 +1,7 @@
 // The built workbench in a real browser, for journeys and screenshots.
 import { type Browser, chromium, type Page } from 'playwright-core'
 
+import { findChromium } from '../../src/commands/find-chromium.mjs'
 import { buildAndServePage, type PageServer } from '../../src/commands/page-server.ts'
 
 /** Software WebGL, and no traffic of the browser's own. */
@@ -28,7 +29,7 @@ export interface WorkbenchSite {
 export async function startWorkbenchSite(): Promise<WorkbenchSite> {
   const server: PageServer = await buildAndServePage()
   const browser: Browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM_PATH ?? '/usr/bin/chromium',
+    executablePath: findChromium(),
     args: browserArguments,
   })
   return {
