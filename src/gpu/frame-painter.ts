@@ -3,6 +3,7 @@
 import type { RawShaderMaterial, WebGLRenderer } from 'three'
 
 import type { Frame } from '../frame/frame.ts'
+import type { PipelineDescription } from '../pipeline/description.ts'
 import type { Capabilities } from './capabilities.ts'
 import type { ChainPrograms } from './chain-program.ts'
 import { codeSource } from './code-source.ts'
@@ -12,6 +13,7 @@ import { createPatchPainter } from './paint-patches.ts'
 import type { Pass } from './pass.ts'
 import type { Patch, PatchSource } from './patch.ts'
 import type { PictureRequest, PictureView } from './picture-request.ts'
+import { drawThumbnails } from './thumbnails.ts'
 import { spotsInView } from './tile-spots.ts'
 import { createTileStore, type Cover } from './tile-store.ts'
 
@@ -26,6 +28,8 @@ export interface FramePainter {
   /** Materials that drawing the cover, and making what is unfinished, needs. */
   materials(request: PictureRequest, cover: Cover): readonly RawShaderMaterial[]
   paint(request: PictureRequest, cover: Cover, size: 'whole' | 'half'): void
+  /** See `drawThumbnails`. */
+  thumbnails(descriptions: readonly PipelineDescription[], width: number): Promise<ImageData[]>
   dispose(): void
 }
 
@@ -44,7 +48,7 @@ export function createFramePainter(context: PaintContext, { sensor, overview }: 
   const half = createHalfSize(pass)
   const texture = createOverviewTexture(overview, capabilities.tiles16F)
 
-  const overviewAt = ({ zoom }: PictureView): PatchSource => ({
+  const overviewAt = ({ zoom }: Pick<PictureView, 'zoom'>): PatchSource => ({
     kind: 'texture',
     texture,
     x: 0,
@@ -54,12 +58,17 @@ export function createFramePainter(context: PaintContext, { sensor, overview }: 
     nearest: false,
   })
 
+  const whole = (source: PatchSource): Patch => ({
+    left: 0,
+    top: 0,
+    right: sensor.width,
+    bottom: sensor.height,
+    source,
+  })
+
   function cover({ description, view }: PictureRequest, budget: number): Cover {
     const standIn = overviewAt(view)
-    if (view.zoom * overview.scale <= 1) {
-      const whole: Patch = { left: 0, top: 0, right: sensor.width, bottom: sensor.height, source: standIn }
-      return { patches: [whole], unfinished: 0 }
-    }
+    if (view.zoom * overview.scale <= 1) return { patches: [whole(standIn)], unfinished: 0 }
     const spots = spotsInView(view, sensor)
     return tiles.cover({ spots, gains: description.mosaicGains, nearest: view.zoom >= nearestFrom, standIn }, budget)
   }
@@ -78,8 +87,8 @@ export function createFramePainter(context: PaintContext, { sensor, overview }: 
       const { view } = request
       const target = size === 'half' ? half.target(view) : null
       const drawn = target ?? view
-      const whole = { ...view, frameWidth: sensor.width, frameHeight: sensor.height, screenHeight: view.height }
-      const placement = target ? halved(whole, target.height) : whole
+      const full = { ...view, frameWidth: sensor.width, frameHeight: sensor.height, screenHeight: view.height }
+      const placement = target ? halved(full, target.height) : full
       renderer.setRenderTarget(target)
       renderer.clear()
       for (const { description, columns } of halves(request)) {
@@ -88,6 +97,11 @@ export function createFramePainter(context: PaintContext, { sensor, overview }: 
         painter.paint({ patches, description, placement, columns: range, target, size: drawn })
       }
       if (target) half.show(view)
+    },
+    thumbnails(descriptions, width) {
+      const subject = { patch: whole(overviewAt({ zoom: width / sensor.width })), sensor }
+      const { largestTexture } = capabilities
+      return drawThumbnails({ renderer, pass, painter, largestTexture }, subject, descriptions, width)
     },
     dispose() {
       tiles.dispose()

@@ -23,17 +23,17 @@ export interface Columns {
 }
 
 /**
- * Where a patch falls on a screen-like target; null when nothing of it lies within `columns` and the target's rows.
- * Neighbours share their edge to the last bit, so no pixel is drawn twice or left out.
+ * Where a patch falls on a target; null when nothing of it lies within `columns` and the target's rows. Neighbours share
+ * their edge to the last bit, so no pixel is drawn twice or left out.
  */
-export function patchArea(patch: Patch, placement: Placement, screenHeight: number, columns: Columns): Area | null {
+export function patchArea(patch: Patch, placement: Placement, height: number, columns: Columns): Area | null {
   const x = (sensor: number) => placement.left + sensor * placement.zoom
-  const y = (sensor: number) => screenHeight - (placement.top + sensor * placement.zoom)
-  const area = {
-    left: Math.max(x(patch.left), columns.from),
-    right: Math.min(x(patch.right), columns.to),
-    bottom: Math.max(y(patch.bottom), 0),
-    top: Math.min(y(patch.top), screenHeight),
-  }
-  return area.left < area.right && area.bottom < area.top ? area : null
+  const y = (sensor: number) => placement.top + sensor * placement.zoom
+  const [upper, lower] = [Math.max(y(patch.top), 0), Math.min(y(patch.bottom), height)]
+  const [left, right] = [Math.max(x(patch.left), columns.from), Math.min(x(patch.right), columns.to)]
+  if (left >= right || upper >= lower) return null
+  const { screenHeight } = placement
+  return screenHeight === null
+    ? { left, right, bottom: upper, top: lower }
+    : { left, right, bottom: screenHeight - lower, top: screenHeight - upper }
 }

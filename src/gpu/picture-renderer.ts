@@ -2,6 +2,7 @@
 // follows up until the view is complete. The CPU keeps all truth, so a lost context costs only a redraw.
 import { Color } from 'three'
 
+import type { PipelineDescription } from '../pipeline/description.ts'
 import { createCanvasContext } from './canvas-context.ts'
 import { type Capabilities, detectCapabilities } from './capabilities.ts'
 import { createChainPrograms } from './chain-program.ts'
@@ -32,6 +33,11 @@ export interface PictureRenderer {
   setFrame(frame: PaintedFrame | null): void
   /** Draws at the next animation frame; of several requests only the last counts. */
   draw(request: PictureRequest): void
+  /**
+   * Small finished pictures of the frame, `width` pixels wide, one for each description in order; encoded as the
+   * descriptions say. Null when there is no frame, or when it changed or the context was lost meanwhile.
+   */
+  thumbnails(descriptions: readonly PipelineDescription[], width: number): Promise<ImageData[] | null>
   /** Resolves when the last request is drawn completely: all tiles, at full size. */
   settled(): Promise<void>
   dispose(): void
@@ -127,6 +133,15 @@ export function createPictureRenderer(canvas: HTMLCanvasElement, options: Pictur
       renewPainter()
     },
     draw,
+    async thumbnails(descriptions, width) {
+      const asked = painter
+      if (!asked || gl.isContextLost()) return null
+      const pictures = await asked.thumbnails(descriptions, width).catch((reason: unknown) => {
+        if (!gl.isContextLost() && asked === painter) throw reason
+        return null
+      })
+      return asked === painter ? pictures : null
+    },
     settled: () => (complete ? Promise.resolve() : new Promise((resolve) => waiting.push(resolve))),
     dispose() {
       canvas.removeEventListener('webglcontextrestored', restore)

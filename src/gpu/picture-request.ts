@@ -16,7 +16,10 @@ export interface PictureView {
 export interface PictureRequest {
   readonly description: PipelineDescription
   readonly view: PictureView
-  /** A second rendering of the frame, right of `divide` (0…1 of the canvas width). */
+  /**
+   * A second rendering of the frame, right of `divide` (0…1 of the canvas width). Above fit it shares the tiles of the
+   * first, which were interpolated at the first one's gains.
+   */
   readonly second?: { readonly description: PipelineDescription; readonly divide: number }
   /** 'moving' while a gesture or the probe runs: slow machines draw at half size and follow up in full when it rests. */
   readonly quality: 'moving' | 'still'

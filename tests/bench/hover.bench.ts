@@ -23,7 +23,8 @@ export const rows: BenchRows = async function* () {
     const cost = await page.evaluate(async (path) => (await import(path)).measureHover() as HoverCost, module)
     const view = `1600×1000 on ${cost.renderer.slice(0, 24)}`
     yield benchRow(`hover drawing, opening chain, ${view} ÷ plain copy`, cost.opening, 'ms', cost.copy)
-    yield benchRow(`hover drawing with hue turn ÷ plain copy`, cost.withHueTurn, 'ms', cost.copy)
+    yield benchRow('the same with a hue turn ÷ plain copy', cost.withHueTurn, 'ms', cost.copy)
+    yield benchRow('opening chain at half size, as slow graphics hover ÷ plain copy', cost.moving, 'ms', cost.copy)
   } finally {
     await browser.close()
     await server.close()

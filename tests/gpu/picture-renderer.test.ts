@@ -125,3 +125,23 @@ it('shows the surround alone while there is no frame', async () => {
   await picture.renderer.settled()
   expect(picture.canvas.width).toBe(overviewView.width)
 })
+
+it('draws thumbnails of many descriptions as it draws the picture', async () => {
+  const descriptions = [sampleChain(), sampleChain(0.4, -0.6), sampleChain(-1, 0.9)]
+  const thumbnails = (await picture.renderer.thumbnails(descriptions, overview.width))!
+  expect(thumbnails.map(({ width, height }) => `${width}×${height}`)).toEqual(['240×160', '240×160', '240×160'])
+  thumbnails.forEach(({ data }, i) => {
+    const cpu = cpuCodes(descriptions[i])
+    const worst = cpu.reduce((most, code, j) => {
+      const drawn = data[Math.floor(j / 3) * 4 + (j % 3)]
+      return Math.max(most, Math.abs(drawn - code))
+    }, 0)
+    expect(worst).toBeLessThanOrEqual(1)
+  })
+})
+
+it('gives no thumbnails of a frame that is no longer shown', async () => {
+  const thumbnails = picture.renderer.thumbnails([sampleChain()], 60)
+  picture.renderer.setFrame(null)
+  expect(await thumbnails).toBeNull()
+})
