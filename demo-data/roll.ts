@@ -19,23 +19,29 @@ export interface RollFrame {
   readonly shot: Omit<Shot, 'description'>
 }
 
+/** A scene's file is called like its export. */
+async function loadScene(name: string): Promise<Scene> {
+  const module: Record<string, Scene> = await import(`./scenes/${name}.ts`)
+  return module[name]
+}
+
 const lens = 'Simulated 24-35 mm'
 
 export const roll: readonly RollFrame[] = [
   {
     id: 'mere-01-meadow-720',
     title: 'Meadow with a lone tree',
-    scene: async () => (await import('./scenes/meadow.ts')).meadow,
+    scene: () => loadScene('meadow'),
     sensor: 'A',
     filter: '720',
     seed: 101,
-    exposure: { phase: 'RGGB', black: [512, 514, 511, 513], orientation: 1, iso: 100, exposureEv: -0.25 },
+    exposure: { phase: 'RGGB', black: [512, 514, 511, 513], orientation: 1, iso: 100, exposureEv: 0.55 },
     shot: { lens, exposureTime: [1, 125], aperture: 8, focalLengthMm: 29, takenAt: '2024:06:08 10:42:16' },
   },
   {
     id: 'mere-02-lake-590',
     title: 'Lake shore with reeds',
-    scene: async () => (await import('./scenes/lake.ts')).lake,
+    scene: () => loadScene('lake'),
     sensor: 'A',
     filter: '590',
     seed: 102,
@@ -45,17 +51,17 @@ export const roll: readonly RollFrame[] = [
   {
     id: 'mere-03-barn-665',
     title: 'Farm track under overcast',
-    scene: async () => (await import('./scenes/barn.ts')).barn,
+    scene: () => loadScene('barn'),
     sensor: 'B',
     filter: '665',
     seed: 103,
-    exposure: { phase: 'GBRG', black: [255, 258, 257, 256], orientation: 1, iso: 200, exposureEv: 0.1 },
+    exposure: { phase: 'GBRG', black: [255, 258, 257, 256], orientation: 1, iso: 200, exposureEv: 0.45 },
     shot: { lens, exposureTime: [1, 60], aperture: 9, focalLengthMm: 28, takenAt: '2024:09:21 15:05:12' },
   },
   {
     id: 'mere-04-woodland-720',
     title: 'In the woodland',
-    scene: async () => (await import('./scenes/woodland.ts')).woodland,
+    scene: () => loadScene('woodland'),
     sensor: 'B',
     filter: '720',
     seed: 104,
@@ -65,7 +71,7 @@ export const roll: readonly RollFrame[] = [
   {
     id: 'mere-05-courtyard-590',
     title: 'Courtyard, half in shade',
-    scene: async () => (await import('./scenes/courtyard.ts')).courtyard,
+    scene: () => loadScene('courtyard'),
     sensor: 'A',
     filter: '590',
     seed: 105,
@@ -75,7 +81,7 @@ export const roll: readonly RollFrame[] = [
   {
     id: 'mere-06-dunes-850',
     title: 'Dunes in low sun',
-    scene: async () => (await import('./scenes/dunes.ts')).dunes,
+    scene: () => loadScene('dunes'),
     sensor: 'A',
     filter: '850',
     seed: 106,
@@ -93,7 +99,7 @@ export const roll: readonly RollFrame[] = [
   {
     id: 'mere-07-garden-full',
     title: 'Garden without a filter',
-    scene: async () => (await import('./scenes/garden.ts')).garden,
+    scene: () => loadScene('garden'),
     sensor: 'B',
     filter: 'none',
     seed: 107,
@@ -103,7 +109,7 @@ export const roll: readonly RollFrame[] = [
   {
     id: 'mere-08-coast-590',
     title: 'Coast with surf',
-    scene: async () => (await import('./scenes/coast.ts')).coast,
+    scene: () => loadScene('coast'),
     sensor: 'B',
     filter: '590',
     seed: 108,

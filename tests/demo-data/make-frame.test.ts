@@ -6,14 +6,18 @@ import { createPalette } from '../../demo-data/light/triplets.ts'
 import { makeFrame, type MadeFrame, makeShare } from '../../demo-data/make-frame.ts'
 import { provideJpegEncoderFromDisk } from '../../demo-data/node-jpeg.ts'
 import { findFrame, roll } from '../../demo-data/roll.ts'
-import { createStripMaker } from '../../demo-data/strip.ts'
+import { createStripMaker, type Strip } from '../../demo-data/strip.ts'
 
 const order = { frameId: 'mere-01-meadow-720', megapixels: 0.12, truth: true }
 let made: MadeFrame
+let maker: Awaited<ReturnType<typeof createStripMaker>>
+let whole: Strip
 
 beforeAll(async () => {
   provideJpegEncoderFromDisk()
   made = await makeFrame(order)
+  maker = await createStripMaker(order)
+  whole = maker.make(0, maker.size.height)
 }, 120_000)
 
 describe('a frame of the demo roll', () => {
@@ -25,9 +29,8 @@ describe('a frame of the demo roll', () => {
     expect(progress).toEqual([...progress].sort((a, b) => a - b))
   })
 
-  test('has the same rows whichever strip they are made in', async () => {
-    const { size, make } = await createStripMaker(order)
-    const whole = make(0, size.height)
+  test('has the same rows whichever strip they are made in', () => {
+    const { size, make } = maker
     const part = make(37, 91)
     expect(part.codes).toEqual(whole.codes.slice(37 * size.width, 91 * size.width))
     expect(part.material).toEqual(whole.material.slice(37 * size.width, 91 * size.width))
@@ -47,16 +50,16 @@ describe('a frame of the demo roll', () => {
     expect(made.sun.some((s, i) => made.material[i] === cloud && s > 150)).toBe(true)
   })
 
-  test('shows sunlit clouds in the colour that the spectra give a white thing in sunlight', async () => {
+  test('shows sunlit clouds in the colour that the spectra give a white thing in sunlight', () => {
     const frame = findFrame(order.frameId)
-    const { make, size } = await createStripMaker(order)
-    const strip = make(0, size.height)
+    const { size } = maker
     const cloud = materialNames.indexOf('cloud')
+    // Half-lit cloud: bright, yet no channel can clip, which would drop the brightest of one colour only.
     const sums = [0, 0, 0]
     const counts = [0, 0, 0]
-    strip.codes.forEach((code, i) => {
+    whole.codes.forEach((code, i) => {
       const [x, y] = [i % size.width, Math.floor(i / size.width)]
-      if (strip.material[i] !== cloud || strip.sun[i] < 190 || code > 12_000 || y > size.height / 3) return
+      if (whole.material[i] !== cloud || whole.sun[i] < 120 || whole.sun[i] > 165 || y > size.height / 3) return
       const place = (y & 1) * 2 + (x & 1)
       const c = 'RGB'.indexOf(frame.exposure.phase[place])
       sums[c] += code - frame.exposure.black[place]
