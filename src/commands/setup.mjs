@@ -33,7 +33,7 @@ function installPackages() {
     ([folder, locked]) => !locked.optional && installed[folder]?.version !== locked.version,
   )
   if (outOfStep.length === 0) return
-  console.log(`Installing: ${outOfStep.length} of ${Object.keys(wanted).length} packages are missing or out of step.`)
+  console.log(`Installing ${outOfStep.length} packages that are missing or out of step.`)
   if (!run('npm', ['ci', '--no-audit', '--no-fund']))
     fail('The packages could not be installed: npm says why above. Rimeleaf needs a package registry once.')
 }
