@@ -24,8 +24,8 @@ async function readRaw(path: string): Promise<Uint8Array<ArrayBuffer>> {
     return Uint8Array.from(await readFile(path))
   } catch (reason) {
     const { code, message } = reason as NodeJS.ErrnoException
-    if (code === 'ENOENT') throw new Error(`${path} does not exist.`)
-    throw new Error(`${path} cannot be read: ${message}.`)
+    if (code === 'ENOENT') throw new Error(`${path} does not exist.`, { cause: reason })
+    throw new Error(`${path} cannot be read: ${message}.`, { cause: reason })
   }
 }
 
