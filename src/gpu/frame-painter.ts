@@ -23,8 +23,8 @@ export type PaintedFrame = Pick<Frame, 'sensor' | 'overview'>
 const nearestFrom = 2
 
 export interface FramePainter {
-  /** What the view is made of, after making at most `budget` tiles. */
-  cover(request: PictureRequest, budget: number): Cover
+  /** What the view is made of, after making tiles until `budgetPx` sensor pixels are spent. */
+  cover(request: PictureRequest, budgetPx: number): Cover
   /** Materials that drawing the cover, and making what is unfinished, needs. */
   materials(request: PictureRequest, cover: Cover): readonly RawShaderMaterial[]
   paint(request: PictureRequest, cover: Cover, size: 'whole' | 'half'): void
@@ -66,11 +66,11 @@ export function createFramePainter(context: PaintContext, { sensor, overview }: 
     source,
   })
 
-  function cover({ description, view }: PictureRequest, budget: number): Cover {
+  function cover({ description, view }: PictureRequest, budgetPx: number): Cover {
     const standIn = overviewAt(view)
     if (view.zoom * overview.scale <= 1) return { patches: [whole(standIn)], unfinished: 0 }
     const spots = spotsInView(view, sensor)
-    return tiles.cover({ spots, gains: description.mosaicGains, nearest: view.zoom >= nearestFrom, standIn }, budget)
+    return tiles.cover({ spots, gains: description.mosaicGains, nearest: view.zoom >= nearestFrom, standIn }, budgetPx)
   }
 
   const halves = ({ description, second, view }: PictureRequest) => {

@@ -11,12 +11,13 @@ import { createFramePainter, type FramePainter, type PaintedFrame } from './fram
 import { createPass } from './pass.ts'
 import type { PictureRequest } from './picture-request.ts'
 import { createPreparation } from './preparation.ts'
+import type { Cover } from './tile-store.ts'
 
 /** Rest after which a moving picture is completed on slow graphics, in ms; common practice, no source. */
 const restMs = 150
-/** Tiles made per animation frame (our choice). */
-const tilesPerDraw = 4
-const tilesPerSlowDraw = 1
+/** Sensor pixels demosaiced per animation frame, so that none takes long (our choice). */
+const tilePxPerDraw = 4 * 2 ** 20
+const tilePxPerSlowDraw = 2 ** 20
 
 export interface PictureOptions {
   /** Encoded grey around the picture, 0…1. */
@@ -55,6 +56,7 @@ export function createPictureRenderer(canvas: HTMLCanvasElement, options: Pictur
   let frame: PaintedFrame | null = null
   let painter: FramePainter | null = null
   let request: PictureRequest | null = null
+  let drawn: PictureRequest | null = null
   let scheduled = 0
   let resting: ReturnType<typeof setTimeout> | undefined
   let complete = true
@@ -82,15 +84,22 @@ export function createPictureRenderer(canvas: HTMLCanvasElement, options: Pictur
     const moving = slow && wanted.quality === 'moving'
     const seen = current.cover(wanted, 0)
     if (!preparation.isReady(current.materials(wanted, seen))) return
-    const budget = moving ? 0 : slow ? tilesPerSlowDraw : tilesPerDraw
-    const cover = seen.unfinished > 0 ? current.cover(wanted, budget) : seen
+    const budgetPx = moving ? 0 : slow ? tilePxPerSlowDraw : tilePxPerDraw
+    const cover = seen.unfinished > 0 ? current.cover(wanted, budgetPx) : seen
+    // On slow graphics drawing costs more than making tiles: what is drawn once is drawn again only when all are there.
+    const isDraft = !moving && cover.unfinished > 0
+    if (!(slow && isDraft && wanted === drawn)) paint(current, wanted, cover, moving)
+    timer.mark(!moving && !isDraft)
+    if (moving) resting = setTimeout(() => draw({ ...wanted, quality: 'still' }), restMs)
+    else if (isDraft) schedule()
+    else settle()
+  }
+
+  function paint(current: FramePainter, wanted: PictureRequest, cover: Cover, moving: boolean): void {
     fitCanvas(wanted)
     current.paint(wanted, cover, moving ? 'half' : 'whole')
-    timer.mark(!moving)
+    drawn = wanted
     options.onDrawn?.()
-    if (moving) resting = setTimeout(() => draw({ ...wanted, quality: 'still' }), restMs)
-    else if (cover.unfinished > 0) schedule()
-    else settle()
   }
 
   function update(): void {
@@ -110,6 +119,7 @@ export function createPictureRenderer(canvas: HTMLCanvasElement, options: Pictur
   }
 
   function renewPainter(): void {
+    drawn = null
     painter?.dispose()
     painter = frame && createFramePainter({ renderer, pass, programs, capabilities }, frame)
     schedule()

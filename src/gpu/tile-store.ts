@@ -18,14 +18,10 @@ const keptBytes = 256 * 2 ** 20
 
 interface Tile {
   readonly codes: CodeTile
-  made: Made | null
-}
-
-/** A demosaiced tile. Without a target the context cannot render to float, and codes are demosaiced at every draw. */
-interface Made {
+  /** The demosaiced pixels; null where the context cannot render to float and codes are demosaiced at every draw. */
   readonly target: WebGLRenderTarget | null
-  readonly level: number
-  readonly gains: readonly number[]
+  /** Gains it was made at. */
+  gains: readonly number[]
 }
 
 export interface Cover {
@@ -37,19 +33,17 @@ export interface Cover {
 export interface TileStore {
   /** What makes tiles. */
   readonly material: RawShaderMaterial
-  /** Patches for all spots in view, after making at most `budget` tiles; `standIn` shows the missing ones. */
-  cover(request: TileRequest, budget: number): Cover
+  /** Patches for all spots in view, after making tiles until `budgetPx` sensor pixels are spent; `standIn` shows the missing ones. */
+  cover(request: TileRequest, budgetPx: number): Cover
   dispose(): void
 }
 
-function disposeTile({ codes, made }: Tile): void {
+function disposeTile({ codes, target }: Tile): void {
   codes.texture.dispose()
-  made?.target?.dispose()
+  target?.dispose()
 }
 
-function tileBytes({ codes, made }: Tile): number {
-  return codes.bytes + (made?.target ? made.target.width * made.target.height * 8 : 0)
-}
+const tileBytes = ({ codes, target }: Tile) => codes.bytes + (target ? target.width * target.height * 8 : 0)
 
 function createTarget(side: number): WebGLRenderTarget {
   const filters = { minFilter: LinearFilter, magFilter: LinearFilter }
@@ -69,22 +63,16 @@ export function createTileStore(pass: Pass, sensor: Size, source: CodeSource, ti
 
   function load(spot: TileSpot): Tile {
     const { left, top, right, bottom } = edgesOf(spot)
-    return { codes: source.load({ x: left, y: top, width: right - left, height: bottom - top }, margin), made: null }
+    const codes = source.load({ x: left, y: top, width: right - left, height: bottom - top }, margin)
+    return { codes, target: tiles16F ? createTarget((spot.size + 2 * margin) >> spot.level) : null, gains: [] }
   }
 
-  function isCurrent({ made }: Tile, { level }: TileSpot, gains: readonly number[]): boolean {
-    if (!made || (made.target && made.level !== level)) return false
-    return !source.mixesChannels || made.gains.every((gain, i) => gain === gains[i])
-  }
+  const isCurrent = ({ gains }: Tile, wanted: readonly number[]) =>
+    !source.mixesChannels || gains.every((gain, i) => gain === wanted[i])
 
-  function make(tile: Tile, { x, y, size, level }: TileSpot, gains: readonly [number, number, number]): void {
-    let target = tile.made?.target ?? null
-    if (tiles16F && (!target || tile.made?.level !== level)) {
-      target?.dispose()
-      target = createTarget((size + 2 * margin) >> level)
-    }
-    tile.made = { target, level, gains }
-    if (!target) return
+  function make(tile: Tile, { x, y, level }: TileSpot, gains: readonly [number, number, number]): void {
+    tile.gains = gains
+    if (!tile.target) return
     const zoom = 1 / 2 ** level
     writePlacement(material.uniforms, {
       left: (margin - x) * zoom,
@@ -96,16 +84,16 @@ export function createTileStore(pass: Pass, sensor: Size, source: CodeSource, ti
     })
     source.write(material.uniforms, tile.codes, gains)
     setUniforms(material.uniforms, { level })
-    pass.draw(material, target, target)
+    pass.draw(material, tile.target, tile.target)
   }
 
   function patchOf(spot: TileSpot, tile: Tile | undefined, { nearest, standIn }: TileRequest): Patch {
     const edges = edgesOf(spot)
-    if (!tile?.made) return { ...edges, source: standIn }
-    const { target, level } = tile.made
-    if (!target) return { ...edges, source: { kind: 'codes', tile: tile.codes } }
-    const place = { x: spot.x - margin, y: spot.y - margin, scale: 2 ** level, level: 0 }
-    return { ...edges, source: { kind: 'texture', texture: target.texture, ...place, nearest } }
+    if (!tile) return { ...edges, source: standIn }
+    if (!tile.target) return { ...edges, source: { kind: 'codes', tile: tile.codes } }
+    const { texture } = tile.target
+    const place = { x: spot.x - margin, y: spot.y - margin, scale: 2 ** spot.level, level: 0 }
+    return { ...edges, source: { kind: 'texture', texture, ...place, nearest } }
   }
 
   function dropOldest(inView: ReadonlySet<string>): void {
@@ -121,14 +109,15 @@ export function createTileStore(pass: Pass, sensor: Size, source: CodeSource, ti
 
   return {
     material,
-    cover(request, budget) {
-      let made = 0
+    cover(request, budgetPx) {
+      let leftPx = budgetPx
       let unfinished = 0
       const patches = request.spots.map((spot) => {
         let tile = tiles.get(spot.key)
-        if (!tile || !isCurrent(tile, spot, request.gains)) {
-          if (made++ < budget) make((tile ??= load(spot)), spot, request.gains)
+        if (!tile || !isCurrent(tile, request.gains)) {
+          if (leftPx > 0) make((tile ??= load(spot)), spot, request.gains)
           else unfinished++
+          leftPx -= spot.size ** 2
         }
         if (tile) {
           tiles.delete(spot.key)
