@@ -1,5 +1,5 @@
 // Deterministic chance: every object hashes its own identity, so changing one flower never moves another.
-// Integers in, unsigned 32-bit integers out; `unit` maps a hash to [0, 1).
+// Integers in; unsigned 32-bit integers or numbers in [0, 1) out.
 
 /** Mixes up to four integers into one 32-bit hash (finaliser of MurmurHash3, public domain). */
 export function hash(a: number, b = 0, c = 0, d = 0): number {
@@ -10,11 +10,6 @@ export function hash(a: number, b = 0, c = 0, d = 0): number {
   h = Math.imul(h ^ (h >>> 16), 0x85ebca6b)
   h = Math.imul(h ^ (h >>> 13), 0xc2b2ae35)
   return (h ^ (h >>> 16)) >>> 0
-}
-
-/** A hash as a number in [0, 1). */
-export function unit(h: number): number {
-  return (h >>> 0) / 4294967296
 }
 
 /** `hash` of the same integers, as a number in [0, 1). */

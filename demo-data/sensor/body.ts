@@ -47,7 +47,7 @@ export const bodies: Record<SensorName, Body> = {
     fullScaleElectrons: 24_000,
     baseIso: 200,
     readNoiseElectrons: 2.6,
-    hotShare: 1.5e-5,
+    hotShare: 6e-6,
     border: { top: 0, left: 0 },
     colourMatrix: [1.2553, -0.3829, -0.1398, -0.2588, 1.2258, 0.0186, -0.0804, 0.2572, 0.5755],
     daylightNeutral: [0.6541, 1, 0.8029],
