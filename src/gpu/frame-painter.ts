@@ -21,8 +21,12 @@ export type PaintedFrame = Pick<Frame, 'sensor' | 'overview'>
 
 /** From this many device pixels per sensor pixel on, sensor pixels are shown as squares. */
 const nearestFrom = 2
+/** Time the interface may be held up at once while the overview goes to the GPU, in ms (our choice). */
+const uploadSliceMs = 16
 
 export interface FramePainter {
+  /** Uploads the overview for about a slice of time; true once it can be drawn. */
+  load(): boolean
   /** What the view is made of, after making tiles until `budgetPx` sensor pixels are spent. */
   cover(request: PictureRequest, budgetPx: number): Cover
   /** Materials that drawing the cover, and making what is unfinished, needs. */
@@ -46,7 +50,7 @@ export function createFramePainter(context: PaintContext, { sensor, overview }: 
   const tiles = createTileStore(pass, sensor, codes, capabilities.tiles16F)
   const painter = createPatchPainter(pass, programs, codes)
   const half = createHalfSize(pass)
-  const texture = createOverviewTexture(overview, capabilities.tiles16F)
+  const { texture, upload } = createOverviewTexture(renderer, overview, capabilities.tiles16F)
 
   const overviewAt = ({ zoom }: Pick<PictureView, 'zoom'>): PatchSource => ({
     kind: 'texture',
@@ -79,7 +83,10 @@ export function createFramePainter(context: PaintContext, { sensor, overview }: 
     return second ? [left, { description: second.description, columns: { from: divide, to: view.width } }] : [left]
   }
 
+  const load = () => upload(uploadSliceMs)
+
   return {
+    load,
     cover,
     materials: (request, { patches }) =>
       halves(request).flatMap(({ description }) => painter.materials(patches, description)),
@@ -98,7 +105,8 @@ export function createFramePainter(context: PaintContext, { sensor, overview }: 
       }
       if (target) half.show(view)
     },
-    thumbnails(descriptions, width) {
+    async thumbnails(descriptions, width) {
+      while (!load()) await new Promise((resolve) => setTimeout(resolve))
       const subject = { patch: whole(overviewAt({ zoom: width / sensor.width })), sensor }
       const { largestTexture } = capabilities
       return drawThumbnails({ renderer, pass, painter, largestTexture }, subject, descriptions, width)

@@ -80,7 +80,7 @@ export function createPictureRenderer(canvas: HTMLCanvasElement, options: Pictur
 
   function drawFrame(current: FramePainter, wanted: PictureRequest): void {
     const slow = capabilities.softwareGl || timer.slow()
-    if (timer.busy() && slow) return schedule()
+    if ((slow && timer.busy()) || !current.load()) return schedule()
     const moving = slow && wanted.quality === 'moving'
     const seen = current.cover(wanted, 0)
     if (!preparation.isReady(current.materials(wanted, seen))) return

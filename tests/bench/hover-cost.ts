@@ -76,7 +76,8 @@ export function measureHover(): HoverCost {
   const programs = createChainPrograms()
   const half = createHalfSize(pass)
   const overview = paintedOverview()
-  const texture = createOverviewTexture(overview, capabilities.tiles16F)
+  const { texture, upload } = createOverviewTexture(renderer, overview, capabilities.tiles16F)
+  upload(Infinity)
   const plain = passMaterial([
     ...viewStage.before,
     'out vec4 colour; void main() { colour = vec4(cameraAt(sensorAt(gl_FragCoord.xy)).rgb, 1.0); }',
