@@ -121,7 +121,7 @@ export function sampleClouds(map: CloudMap, across: number, up: number, pixel: n
     out.transmission = 1
     return
   }
-  const wisps = fbm2(gx * 0.7, gy * 0.7, 6, 77, fp * 1.6)
+  const wisps = fbm2(gx * 0.21, gy * 0.21, 7, 77, fp * 0.5)
   const t = Math.max(0, 1 - covered)
   out.transmission = t ** Math.exp(1.2 * wisps)
   out.sun = (sun / covered) * (1 + 0.06 * wisps)
