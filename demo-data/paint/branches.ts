@@ -16,8 +16,8 @@ export interface CrownShape {
   /** Small lobes that make up the crown's outline; 34 for a broad tree. */
   readonly lobes: number
   readonly points: number
-  /** Sideways metres of trunk per metre of height. */
-  readonly lean: number
+  /** Sideways metres of trunk per metre of height; none by default. */
+  readonly lean?: number
 }
 
 /** Nodes in the order they grew (a parent comes before its children): positions in metres, parent index, limb radius in m. */
@@ -98,7 +98,7 @@ export function growBranches(shape: CrownShape): Branches {
 
   const steps = Math.ceil((clearM * 1.05) / step)
   for (let i = 0; i <= steps; i++) {
-    addNode(foot[0] + shape.lean * i * step, foot[1] + i * step, foot[2], i - 1)
+    addNode(foot[0] + (shape.lean ?? 0) * i * step, foot[1] + i * step, foot[2], i - 1)
   }
   const pull = new Float32Array(maxNodes * 3)
   for (let round = 0; round < 260; round++) {
