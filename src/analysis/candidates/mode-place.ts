@@ -1,6 +1,6 @@
 // One place that stands for a colour: in the middle of its largest even patch, where a picker reads it best.
+import { boxSums } from '../box-sums.ts'
 import type { ColourCells } from './colour-cells.ts'
-import { boxSums } from './local-texture.ts'
 import type { Mode } from './modes.ts'
 
 /** Radius of the patch in cells (our choice): about a fiftieth of the frame's width. */

@@ -1,0 +1,110 @@
+// Warmth as seen: the gains before a chain that move a finished grey warmer or more magenta, whatever the chain does to
+// colours on its way. Solved backwards through the chain itself, because after an exchange of channels or a hue turn no
+// fixed direction of gains is “warmer”.
+import { workingToOklab } from '../colour/oklab.ts'
+import { invert, transform } from '../math/mat3.ts'
+
+export interface AsSeenRequest {
+  /** The rest of the chain for one pixel: linear `workingRgb` in and out. */
+  readonly finish: (rgb: readonly [number, number, number]) => readonly number[]
+  /** Level of the grey that is moved, linear. */
+  readonly level: number
+  /** Shift in thousandths of OKLab chroma per lightness: about one mired of daylight each. */
+  readonly warm: number
+  readonly magenta: number
+}
+
+export interface AsSeen {
+  /** Gains in stops, red and blue relative to green. */
+  readonly redStops: number
+  readonly blueStops: number
+  /** Gain of all channels in stops that keeps the finished lightness. */
+  readonly commonStops: number
+  /** Whether the whole shift can be reached; if not, the gains give the part that can. */
+  readonly reached: boolean
+}
+
+/** Hue of warm light in OKLab, degrees (daylight from D50 to D100, computed by us); magenta is square to it. */
+const warmHueDeg = 80
+const unit = 0.001
+/** Least squares with damping (Levenberg 1944, Marquardt 1963): step of the central difference, longest step and most steps. */
+const differenceStops = 0.01
+const longestStepStops = 1
+const mostSteps = 40
+/** Error in OKLab at which the search ends, and below which the shift counts as reached (a tenth of a unit). */
+const enough = 1e-6
+const reachedBelow = 1e-4
+/** Halvings in the search for the part of a shift that can be reached. */
+const halvings = 8
+
+type Gains = readonly [red: number, blue: number, common: number]
+type Look = (gains: Gains) => [number, number, number]
+
+const norm = (v: readonly number[]) => Math.hypot(...v)
+
+/** Gains whose look is `target`, from `start`; the best found, with its error. */
+function approach(look: Look, target: readonly number[], start: Gains): { gains: Gains; error: number } {
+  const miss = (gains: Gains) => look(gains).map((value, i) => value - target[i])
+  let gains = start
+  let residual = miss(gains)
+  let damping = 1e-6
+  for (let step = 0; step < mostSteps && norm(residual) > enough; step++) {
+    const columns = [0, 1, 2].map((k) => {
+      const moved = (by: number) => miss(gains.map((value, i) => (i === k ? value + by : value)) as unknown as Gains)
+      const [ahead, behind] = [moved(differenceStops), moved(-differenceStops)]
+      return ahead.map((value, i) => (value - behind[i]) / (2 * differenceStops))
+    })
+    const dot = (a: readonly number[], b: readonly number[]) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
+    const squares = columns.flatMap((row, i) => columns.map((column, j) => dot(row, column) + (i === j ? damping : 0)))
+    if (!squares.every(Number.isFinite)) break
+    const raw = transform(
+      invert(squares),
+      columns.map((column) => -dot(column, residual)),
+    )
+    const shorten = Math.min(1, longestStepStops / norm(raw))
+    const next = gains.map((value, i) => value + raw[i] * shorten) as unknown as Gains
+    const nextResidual = miss(next)
+    if (norm(nextResidual) < norm(residual)) {
+      gains = next
+      residual = nextResidual
+      damping = Math.max(damping / 10, 1e-12)
+    } else {
+      damping *= 10
+      if (damping > 1e6) break
+    }
+  }
+  return { gains, error: norm(residual) }
+}
+
+/**
+ * Gains that shift a finished grey by `warm` and `magenta` from where the chain takes it now, at unchanged lightness. Where
+ * the chain cannot show such a colour (black and white, a mix that loses a channel) they stop at the last value that it can.
+ */
+export function solveAsSeen({ finish, level, warm, magenta }: AsSeenRequest): AsSeen {
+  const look: Look = ([red, blue, common]) => {
+    const all = level * 2 ** common
+    const [lightness, a, b] = workingToOklab(finish([all * 2 ** red, all, all * 2 ** blue]))
+    return [a, b, lightness]
+  }
+  const [a, b, lightness] = look([0, 0, 0])
+  const hue = (warmHueDeg * Math.PI) / 180
+  const alongA = (warm * Math.cos(hue) + magenta * Math.sin(hue)) * unit * lightness
+  const alongB = (warm * Math.sin(hue) - magenta * Math.cos(hue)) * unit * lightness
+  const solve = (share: number, start: Gains) =>
+    approach(look, [a + share * alongA, b + share * alongB, lightness], start)
+  const answer = ([redStops, blueStops, commonStops]: Gains, reached: boolean): AsSeen => {
+    return { redStops, blueStops, commonStops, reached }
+  }
+
+  let gains: Gains = [0, 0, 0]
+  let [can, cannot] = [0, 1]
+  for (let i = 0; i < halvings; i++) {
+    const whole = solve(1, gains)
+    if (whole.error < reachedBelow) return answer(whole.gains, true)
+    const share = (can + cannot) / 2
+    const part = solve(share, gains)
+    if (part.error < reachedBelow) [can, gains] = [share, part.gains]
+    else cannot = share
+  }
+  return answer(gains, false)
+}
