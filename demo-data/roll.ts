@@ -91,7 +91,7 @@ export const roll: readonly RollFrame[] = [
       black: [512, 514, 511, 513],
       orientation: 1,
       iso: 100,
-      exposureEv: 0.5,
+      exposureEv: 2.6,
       hotSpot: { gain: [1.16, 1.19, 1.21], radius: 0.24 },
     },
     shot: { lens, exposureTime: [1, 80], aperture: 11, focalLengthMm: 26, takenAt: '2024:08:02 19:48:27' },

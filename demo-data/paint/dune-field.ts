@@ -69,7 +69,8 @@ function ridge(x: number, z: number): number {
   const u = g - i
   const wobble = z > 4 ? 0.35 * noise2(z / 7, 3.3, 61) * Math.min(1, (z - 4) / 12) : 0
   const top = crestY[i] + (crestY[i + 1] - crestY[i]) * u
-  const d = (x - wobble - crestX[i] - (crestX[i + 1] - crestX[i]) * u) * (crestLean[i] + (crestLean[i + 1] - crestLean[i]) * u)
+  const d =
+    (x - wobble - crestX[i] - (crestX[i + 1] - crestX[i]) * u) * (crestLean[i] + (crestLean[i + 1] - crestLean[i]) * u)
   if (d > 0) return top - repose * d
   const drop = top - valleyM
   const q = -d / (14 + 2.6 * drop)
@@ -94,7 +95,8 @@ function trains(x: number, z: number, footprintM: number): number {
   const size = noise2(x / 95 + 7, z / 130, 7)
   const u = (x * 0.8 - z * 0.6 + wx) / 62
   let h = (8.5 + 2.5 * Math.min(1, z / 250)) * (0.55 + 0.6 * size) * profile(u, 0.72)
-  if (footprintM < 2) h += 1.3 * (0.5 + 0.5 * noise2(x / 33, z / 41, 9)) * profile((x * 0.88 - z * 0.48 + wx * 0.6) / 19, 0.72)
+  if (footprintM < 2)
+    h += 1.3 * (0.5 + 0.5 * noise2(x / 33, z / 41, 9)) * profile((x * 0.88 - z * 0.48 + wx * 0.6) / 19, 0.72)
   if (z > 150) {
     const far = Math.min(1, (z - 150) / 900)
     const wide = 90 * noise2(x / 420, z / 380, 11)

@@ -72,11 +72,18 @@ function castShadow(blades: readonly Blade[], x: number, y: number, z: number, t
   const landings: number[] = []
   for (const { points, widthM } of blades) {
     for (let i = 0; i < segments; i++) {
-      const steps = Math.ceil(Math.hypot(points[i * 3 + 3] - points[i * 3], points[i * 3 + 4] - points[i * 3 + 1]) / 0.006 / Math.max(0.12, sun[1]))
+      const steps = Math.ceil(
+        Math.hypot(points[i * 3 + 3] - points[i * 3], points[i * 3 + 4] - points[i * 3 + 1]) /
+          0.006 /
+          Math.max(0.12, sun[1]),
+      )
       for (let s = 0; s < steps; s++) {
-        const [px, py, pz] = [0, 1, 2].map((a) => points[i * 3 + a] + ((points[i * 3 + 3 + a] - points[i * 3 + a]) * s) / steps)
+        const [px, py, pz] = [0, 1, 2].map(
+          (a) => points[i * 3 + a] + ((points[i * 3 + 3 + a] - points[i * 3 + a]) * s) / steps,
+        )
         const t = (py - y - tilt[0] * (px - x) - tilt[2] * (pz - z)) / drop
-        if (t > 0) landings.push(px - sun[0] * t, pz - sun[2] * t, t * penumbra, widthM * (1 - (i + s / steps) / (segments + 1)))
+        if (t > 0)
+          landings.push(px - sun[0] * t, pz - sun[2] * t, t * penumbra, widthM * (1 - (i + s / steps) / (segments + 1)))
       }
     }
   }
@@ -98,7 +105,8 @@ function castShadow(blades: readonly Blade[], x: number, y: number, z: number, t
     const cj = Math.round((landings[i + 1] - z0) / cellM)
     const weight = ((landings[i + 3] / cellM) * 0.75) / (2 * reach + 1)
     for (let j = Math.max(0, cj - reach); j <= Math.min(rows - 1, cj + reach); j++)
-      for (let k = Math.max(0, ci - reach); k <= Math.min(columns - 1, ci + reach); k++) depth[j * columns + k] += weight / (2 * reach + 1)
+      for (let k = Math.max(0, ci - reach); k <= Math.min(columns - 1, ci + reach); k++)
+        depth[j * columns + k] += weight / (2 * reach + 1)
   }
   return { x0, z0, columns, rows, shade: Uint8Array.from(depth, (d) => 255 * Math.exp(-4 * d)) }
 }
@@ -116,20 +124,27 @@ export function createDuneGrass(
   const green = palette.of('grass')
   const brush = createBrush()
   const bins = new Map<number, ShadowPatch[]>()
-  const tufts = [...places].sort((a, b) => b.z - a.z).map((place) => {
-    const { x, z } = place
-    const y = height(x, z, 0.01)
-    const count = Math.round(60 + 170 * place.heightM)
-    const id = hash(Math.round(x * 1000), Math.round(z * 1000), 71)
-    const blades = Array.from({ length: count }, (_, i) => growBlade(place, y, createStream(hash(id, i))))
-    blades.sort((a, b) => b.points[2] - a.points[2])
-    const tilt: Vector = [(height(x + 0.2, z, 0.01) - y) / 0.2, 0, (height(x, z + 0.2, 0.01) - y) / 0.2]
-    const patch = castShadow(blades, x, y, z, tilt, sun)
-    for (let r = Math.floor(patch.z0 / rowM); r <= Math.floor((patch.z0 + patch.rows * cellM) / rowM); r++)
-      bins.set(r, [...(bins.get(r) ?? []), patch])
-    const reach = place.heightM * 1.4
-    return { blades, sun: sunShare(x, y + 0.3 * place.heightM, z), top: rowOf(camera, y + reach, z), foot: rowOf(camera, y - reach, z) }
-  })
+  const tufts = [...places]
+    .sort((a, b) => b.z - a.z)
+    .map((place) => {
+      const { x, z } = place
+      const y = height(x, z, 0.01)
+      const count = Math.round(60 + 170 * place.heightM)
+      const id = hash(Math.round(x * 1000), Math.round(z * 1000), 71)
+      const blades = Array.from({ length: count }, (_, i) => growBlade(place, y, createStream(hash(id, i))))
+      blades.sort((a, b) => b.points[2] - a.points[2])
+      const tilt: Vector = [(height(x + 0.2, z, 0.01) - y) / 0.2, 0, (height(x, z + 0.2, 0.01) - y) / 0.2]
+      const patch = castShadow(blades, x, y, z, tilt, sun)
+      for (let r = Math.floor(patch.z0 / rowM); r <= Math.floor((patch.z0 + patch.rows * cellM) / rowM); r++)
+        bins.set(r, [...(bins.get(r) ?? []), patch])
+      const reach = place.heightM * 1.4
+      return {
+        blades,
+        sun: sunShare(x, y + 0.3 * place.heightM, z),
+        top: rowOf(camera, y + reach, z),
+        foot: rowOf(camera, y - reach, z),
+      }
+    })
   return {
     sunLeft(x, z) {
       const near = bins.get(Math.floor(z / rowM))
@@ -161,7 +176,17 @@ export function createDuneGrass(
             lightMix(brush, dry, green, dryness * 0.6, lit, (0.2 + 0.5 * t) * (0.4 + 0.6 * tint))
             const wa = (camera.focalPx * widthM * widthShare(i)) / za
             const wb = (camera.focalPx * widthM * widthShare(i + 1)) / zb
-            drawLimb(band, columnOf(camera, xa, za), rowOf(camera, ya, za), wa, columnOf(camera, xb, zb), rowOf(camera, yb, zb), wb, -0.25, brush)
+            drawLimb(
+              band,
+              columnOf(camera, xa, za),
+              rowOf(camera, ya, za),
+              wa,
+              columnOf(camera, xb, zb),
+              rowOf(camera, yb, zb),
+              wb,
+              -0.25,
+              brush,
+            )
           }
         }
       }

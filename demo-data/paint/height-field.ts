@@ -3,21 +3,8 @@
 // Distances are exact to a fraction of a pixel and crests are searched for, because torn crests are what betrays a model.
 import type { Camera } from './camera.ts'
 import type { Band } from './canvas.ts'
+import { createSkips, createStations, type Landscape, type Reach } from './landscape.ts'
 import type { Size } from './scene.ts'
-
-export interface Landscape {
-  /** Height in metres at X, Z; details smaller than `footprintM` may be left out. */
-  height(x: number, z: number, footprintM: number): number
-  /** A smooth surface that no height exceeds. It lets a band skip the ground that only lower rows show. */
-  ceiling(x: number, z: number): number
-}
-
-export interface Reach {
-  readonly nearM: number
-  readonly farM: number
-  /** Step of the walk as a share of the distance: finer for spiky ground. */
-  readonly step: number
-}
 
 /** Per pixel of a band: distance Z in metres of what covers its lower part and, where an edge runs through it, what is behind. */
 export interface Sight {
@@ -35,43 +22,7 @@ export interface Tracer {
   trace(band: Band): Sight
 }
 
-const coarsePx = 16
 const sameSurface = 0.03
-
-/** Distances at which the walk looks, the same for every column and band. */
-function createStations(camera: Camera, reach: Reach): Float64Array {
-  const stations: number[] = []
-  for (let z = reach.nearM; z < reach.farM;) {
-    stations.push(z)
-    const flat = (4 * z) / (camera.focalPx * camera.eyeM)
-    z *= 1 + Math.max(reach.step * 0.25, Math.min(reach.step, flat))
-  }
-  stations.push(reach.farM)
-  return Float64Array.from(stations)
-}
-
-/** For coarse cells: the station before which nothing can rise into that row. */
-function createSkips(size: Size, camera: Camera, landscape: Landscape, stations: Float64Array) {
-  const columns = Math.ceil(size.width / coarsePx) + 1
-  const rows = Math.ceil(size.height / coarsePx) + 1
-  const first = new Int32Array(columns * rows).fill(stations.length - 1)
-  const stride = 4
-  for (let i = 0; i < columns; i++) {
-    const across = (i * coarsePx - camera.centreX) / camera.focalPx
-    let top = rows
-    for (let k = 0; k < stations.length && top > 0; k += stride) {
-      const z = stations[k]
-      const row = camera.horizonY - (camera.focalPx * (landscape.ceiling(across * z, z) - camera.eyeM)) / z
-      const reached = Math.max(0, Math.floor(row / coarsePx) - 1)
-      while (top > reached) first[--top * columns + i] = Math.max(0, k - 2 * stride)
-    }
-  }
-  return (x: number, row: number): number => {
-    const i = Math.floor(x / coarsePx)
-    const at = Math.min(rows - 1, Math.max(0, Math.floor(row / coarsePx))) * columns + i
-    return Math.min(first[at], first[at + 1])
-  }
-}
 
 /** Prepares the walk of one landscape (milliseconds); `trace` then answers for any band. */
 export function createTracer(size: Size, camera: Camera, landscape: Landscape, reach: Reach): Tracer {
@@ -91,8 +42,7 @@ export function createTracer(size: Size, camera: Camera, landscape: Landscape, r
       const { y0, y1, width } = band
       let across = 0
       let column = 0
-      const rowAt = (z: number) =>
-        horizonY - (focalPx * (landscape.height(across * z, z, z / focalPx) - eyeM)) / z
+      const rowAt = (z: number) => horizonY - (focalPx * (landscape.height(across * z, z, z / focalPx) - eyeM)) / z
 
       const cover = (y: number, z: number, part: number): void => {
         const i = (y - y0) * width + column
@@ -141,7 +91,10 @@ export function createTracer(size: Size, camera: Camera, landscape: Landscape, r
             crestZ = zr
             crestRow = rr
           } else {
-            if (rl - crestRow < 0.2 && rr - crestRow < 0.2) break
+            if (rl - crestRow < 0.2 && rr - crestRow < 0.2) {
+              crestZ = zl
+              break
+            }
             lo = zl
             hi = zr
           }

@@ -7,7 +7,7 @@ import { fbm2, noise2 } from './noise.ts'
 import { rippleSlope } from './sand-ripples.ts'
 
 /** Share of the sunlight that neighbouring sand returns to a shaded point; own estimate. */
-const bounce = 0.075
+const bounce = 0.05
 
 /** Returns a function that sets the brush to the sand at X, Z; `height` as in `Landscape`. */
 export function createSandShader(

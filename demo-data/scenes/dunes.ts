@@ -1,12 +1,13 @@
-import { createAir, throughAir } from '../paint/air.ts'
-import { createBrush } from '../paint/brush.ts'
+// Frame 6: dunes in low sun from the left, infrared from 850 nm. A placed crest winds from the lower right to a summit on the
+// left: one side lit and rippled, the other in shade. Tufts on the lit side throw long shadows.
+import { createAir } from '../paint/air.ts'
 import { createCamera, sunDirection } from '../paint/camera.ts'
-import { coverIndex } from '../paint/canvas.ts'
 import { paintCirrus } from '../paint/cirrus.ts'
 import { duneCeiling, duneHeight } from '../paint/dune-field.ts'
 import { createDuneGrass } from '../paint/dune-grass.ts'
 import { hashUnit } from '../paint/hash.ts'
 import { createTracer } from '../paint/height-field.ts'
+import { paintLandscape } from '../paint/paint-landscape.ts'
 import { createSandShader } from '../paint/sand.ts'
 import type { Scene } from '../paint/scene.ts'
 import { createClearSky, paintClearSky } from '../paint/sky.ts'
@@ -28,11 +29,15 @@ export const dunes: Scene = {
   aspect: 3 / 2,
   prepare(size, palette, seed) {
     const camera = createCamera(size, { focalWidths: 0.8, horizon: 0.42, eyeM: duneHeight(0, 0, 0) + 1.7 })
-    const sun = sunDirection(-78, 15)
+    const sun = sunDirection(-78, 18)
     const sky = createClearSky(palette, -0.6)
     const air = createAir(palette, 9000, 0.06, 0.5)
-    const tracer = createTracer(size, camera, { height: duneHeight, ceiling: duneCeiling }, { nearM: 1.2, farM: 4000, step: 0.004 })
-    const t0 = performance.now()
+    const tracer = createTracer(
+      size,
+      camera,
+      { height: duneHeight, ceiling: duneCeiling },
+      { nearM: 1.2, farM: 4000, step: 0.004 },
+    )
     const shadow = createSunShadow(duneHeight, {
       sun,
       reach: 0.66,
@@ -44,12 +49,15 @@ export const dunes: Scene = {
         { fromM: 600, toM: 4000, cellM: 9 },
       ],
     })
-    console.log('shadow', performance.now() - t0)
     const tufts = clusters.flatMap(({ x, z, radiusM, count }, c) =>
       Array.from({ length: count }, (_, i) => {
         const turn = 6.283 * hashUnit(seed, c, i, 1)
         const out = radiusM * Math.sqrt(hashUnit(seed, c, i, 2))
-        return { x: x + out * Math.cos(turn), z: z + out * Math.sin(turn), heightM: 0.25 + 0.55 * hashUnit(seed, c, i, 3) ** 1.5 }
+        return {
+          x: x + out * Math.cos(turn),
+          z: z + out * Math.sin(turn),
+          heightM: 0.25 + 0.55 * hashUnit(seed, c, i, 3) ** 1.5,
+        }
       }),
     )
     const grass = createDuneGrass(palette, camera, tufts, duneHeight, sun, shadow.share)
@@ -59,22 +67,7 @@ export const dunes: Scene = {
       paint(band) {
         paintClearSky(band, camera, sky)
         paintCirrus(band, camera, palette, { seed: seed + 2, cover: 0.5, bearingDeg: 40 })
-        const brush = createBrush()
-        const t1 = performance.now()
-        const sight = tracer.trace(band)
-        console.log('trace', band.y0, performance.now() - t1)
-        for (let i = 0; i < sight.near.length; i++) {
-          if (sight.share[i] === 0) continue
-          const across = ((i % band.width) + 0.5 - camera.centreX) / camera.focalPx
-          if (sight.behind[i] > 0) {
-            shade(across * sight.behind[i], sight.behind[i], brush)
-            throughAir(brush, air, sight.behind[i])
-            coverIndex(band, i, sight.covered[i], brush)
-          }
-          shade(across * sight.near[i], sight.near[i], brush)
-          throughAir(brush, air, sight.near[i])
-          coverIndex(band, i, sight.share[i], brush)
-        }
+        paintLandscape(band, camera, tracer.trace(band), air, shade)
         grass.paint(band)
       },
     }
