@@ -60,11 +60,12 @@ function blackOf({ numbers }: TiffDirectory, channel: number, channels: number):
   )
 }
 
-/** CFARepeatPatternDim (33421) and CFAPattern (33422); null where a colour is none of red, green and blue. */
+/** CFARepeatPatternDim (33421) and CFAPattern (33422); null for colours but red, green and blue and for rows that are staggered (CFALayout, 50711). */
 function coloursOf({ numbers }: TiffDirectory): RepeatingTable<CfaColour> | null {
   if (numbers(262)[0] === linearRaw) return makeTable(1, 1, () => 1 as const)
   const [rows, columns] = numbers(33421)
   const entries = numbers(33422)
+  if ((numbers(50711)[0] ?? 1) !== 1) return null
   if (!rows || !columns || entries.length !== rows * columns || entries.some((colour) => colour > 2)) return null
   return { columns, rows, entries: entries as CfaColour[] }
 }

@@ -1,6 +1,7 @@
 // The layout of a mosaic that no tag tells: a corner of it is asked for with black subtracted and compared with the raw
 // codes. In such a corner exactly one channel of a pixel is above 0: that is the photosite's colour, and black is the
-// difference. A photosite that is as dark as black tells nothing, so other places follow where one leaves gaps.
+// difference. A photosite that is as dark as black tells nothing, so other places follow where one leaves gaps. Of 6×6 arrays
+// the decoder subtracts only what is common to all places, so a difference of a code or two between them is not found.
 import type { CfaColour } from '../frame/frame.ts'
 import { cfaFromFilters, makeTable, moveOrigin, type RepeatingTable, shrinkTable } from '../sensor/cfa.ts'
 import { swapsSides } from '../sensor/orientation.ts'
