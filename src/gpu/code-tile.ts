@@ -24,12 +24,7 @@ const mirrored = (index: number, size: number) => {
 }
 
 /** Raw codes of `area` and `apron` around it, also beyond the sensor; `samples` to a pixel. */
-export function cutCodes(
-  sensor: SensorData,
-  area: Rectangle,
-  apron: number,
-  samples: number,
-): Uint16Array<ArrayBuffer> {
+function cutCodes(sensor: SensorData, area: Rectangle, apron: number, samples: number): Uint16Array<ArrayBuffer> {
   const [left, width] = [area.x - apron, area.width + 2 * apron]
   const [top, height] = [area.y - apron, area.height + 2 * apron]
   const cut = new Uint16Array(width * height * samples)

@@ -9,7 +9,7 @@ import { type Columns, type Patch, patchArea, type PatchSource } from './patch.t
 import { type Placement, writePlacement, writeTextureSource } from './place-uniforms.ts'
 import { codesViewStage, viewStage } from './stages.ts'
 
-export interface Painting {
+interface Painting {
   readonly patches: readonly Patch[]
   readonly description: PipelineDescription
   readonly placement: Placement

@@ -79,8 +79,9 @@ export function createPictureRenderer(canvas: HTMLCanvasElement, options: Pictur
   }
 
   function drawFrame(current: FramePainter, wanted: PictureRequest): void {
+    const busy = timer.busy()
     const slow = capabilities.softwareGl || timer.slow()
-    if ((slow && timer.busy()) || !current.load()) return schedule()
+    if ((busy && slow) || !current.load()) return schedule()
     const moving = slow && wanted.quality === 'moving'
     const seen = current.cover(wanted, 0)
     if (!preparation.isReady(current.materials(wanted, seen))) return

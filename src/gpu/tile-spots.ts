@@ -25,7 +25,7 @@ export interface TileRequest {
 }
 
 /** Halvings at which a texel is at least half a device pixel and at most one. */
-export function tileLevel(zoom: number): number {
+function tileLevel(zoom: number): number {
   return Math.min(Math.max(Math.floor(-Math.log2(zoom)), 0), coarsest)
 }
 

@@ -3,7 +3,7 @@ import type { Coefficient, Table } from '../operations/define.ts'
 import type { PipelineDescription } from './description.ts'
 import { stepUniform, tableUniform } from './fuse.ts'
 
-export type UniformValue = number | readonly number[]
+type UniformValue = number | readonly number[]
 export type UniformStruct = Readonly<Record<string, UniformValue>>
 
 /** Matrices are row-major here and column-major in GLSL. */

@@ -16,7 +16,7 @@ export const stepUniform = (index: number) => `step${index}`
 export const tableUniform = (index: number, table: string) => `${stepUniform(index)}_${table}`
 
 /** Table names of a step in the order in which its function takes their samplers. */
-export const tableNames = (step: DescribedStep) => Object.keys(step.tables).sort()
+const tableNames = (step: DescribedStep) => Object.keys(step.tables).sort()
 
 const samplerTypes: Record<Table['kind'], string> = { '1d': 'sampler2D', '3d': 'sampler3D', plane: 'sampler2D' }
 

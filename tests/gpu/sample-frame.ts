@@ -20,7 +20,7 @@ export const sixBySix: Cfa = {
 }
 
 /** `cameraRgb` at a sensor pixel: a glow that clips in the middle, bands across, and detail of a few pixels. */
-export function sceneAt(x: number, y: number): [number, number, number] {
+function sceneAt(x: number, y: number): [number, number, number] {
   const glow = 1.4 * Math.exp(-((x - 300) ** 2 + (y - 200) ** 2) / 9000)
   const detail = 0.04 * Math.sin(x * 1.9) * Math.cos(y * 2.3)
   const level = 0.12 + 0.1 * Math.sin(x / 41) + 0.06 * Math.cos(y / 23) + detail
