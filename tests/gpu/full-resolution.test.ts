@@ -66,6 +66,14 @@ it.each(sensors)('%s at 1:1 is so too where nothing can be rendered to float', a
   expect(apart(codes, sensor, sampleChain())).toBeLessThanOrEqual(1)
 })
 
+it('6×6 at 1:1 is so too where 16-bit float is the most that can be rendered to', async () => {
+  const sensor = sampleMosaic(width, height, sixBySix)
+  const codes = await draw(sensor, {}, { float32: true })
+  expect(picture!.renderer.capabilities).toMatchObject({ tiles16F: true, export32F: false })
+  expect(picture!.renderer.capabilities.limit).toMatch(/exports are computed by the processor/)
+  expect(apart(codes, sensor, sampleChain())).toBeLessThanOrEqual(1)
+})
+
 it('shows sensor pixels as squares from 2:1 on', async () => {
   const sensor = sampleMosaic(width, height)
   const zoomed: PictureView = { width: 160, height: 90, left: -4096 + 80, top: -120, zoom: 4 }
