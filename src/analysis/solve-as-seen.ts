@@ -30,10 +30,12 @@ const unit = 0.001
 /** Least squares with damping (Levenberg 1944, Marquardt 1963): step of the central difference, longest step and most steps. */
 const differenceStops = 0.01
 const longestStepStops = 1
-const mostSteps = 40
+const mostSteps = 80
 /** Error in OKLab at which the search ends, and below which the shift counts as reached (a tenth of a unit). */
 const enough = 1e-6
 const reachedBelow = 1e-4
+/** Largest gain in stops: the last steps towards a colour that a chain can only just show would cost any gain (our choice). */
+const largestStops = 6
 /** Halvings in the search for the part of a shift that can be reached. */
 const halvings = 8
 
@@ -96,14 +98,17 @@ export function solveAsSeen({ finish, level, warm, magenta }: AsSeenRequest): As
     return { redStops, blueStops, commonStops, reached }
   }
 
+  const shows = ({ gains, error }: ReturnType<typeof approach>) =>
+    error < reachedBelow && gains.every((stops) => Math.abs(stops) < largestStops)
+
   let gains: Gains = [0, 0, 0]
   let [can, cannot] = [0, 1]
   for (let i = 0; i < halvings; i++) {
     const whole = solve(1, gains)
-    if (whole.error < reachedBelow) return answer(whole.gains, true)
+    if (shows(whole)) return answer(whole.gains, true)
     const share = (can + cannot) / 2
     const part = solve(share, gains)
-    if (part.error < reachedBelow) [can, gains] = [share, part.gains]
+    if (shows(part)) [can, gains] = [share, part.gains]
     else cannot = share
   }
   return answer(gains, false)
