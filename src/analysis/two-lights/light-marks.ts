@@ -1,0 +1,17 @@
+// Two marks on the same kind of grey, one in sun and one in shade: the direction and distance that light moves colours.
+
+/** A pick in one light: log2 R/G, log2 B/G and log2 of red, of linear `cameraRgb`. */
+export type LightMark = readonly [u: number, v: number, log2Red: number]
+
+/** Distance of two lights in stops below which one neutral serves both (the noise of picks; at and beyond 780 nm always). */
+const leastDistance = 0.06
+
+/** Distance of the two lights in the plane of log2 R/G and log2 B/G, in stops. */
+export function lightDistance(sun: LightMark, shade: LightMark): number {
+  return Math.hypot(shade[0] - sun[0], shade[1] - sun[1])
+}
+
+/** Whether the marks tell two lights apart, in colour and in level. */
+export function areTwoLights(sun: LightMark, shade: LightMark): boolean {
+  return lightDistance(sun, shade) >= leastDistance && shade[2] < sun[2]
+}

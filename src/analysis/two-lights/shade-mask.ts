@@ -1,0 +1,67 @@
+// How far each place of a frame lies in shade, so that a second neutral can rule there. It follows colour and not the true
+// share of sun: what has to be neutral in a penumbra is its colour, and a true share would do worse there.
+import type { Overview } from '../../frame/frame.ts'
+import { guidedFilter } from './guided-filter.ts'
+import { areTwoLights, lightDistance, type LightMark } from './light-marks.ts'
+import { makeLightPlane } from './light-plane.ts'
+import { applyStrokes, type Stroke } from './strokes.ts'
+import { twinEvidence } from './twin-evidence.ts'
+
+export interface Mask {
+  readonly width: number
+  readonly height: number
+  /** 0 sun … 1 shade, row by row. */
+  readonly plane: Float32Array
+}
+
+export interface ShadeMaskRequest {
+  readonly overview: Overview
+  readonly sun: LightMark
+  readonly shade: LightMark
+  readonly strokes: readonly Stroke[]
+}
+
+/** Distances in stops of colour and level at which each counts fully (tuned by simulation, as all constants here). */
+const colourCounts = 0.3
+const levelCounts = 1.2
+/** Weight and limit of the evidence from twins, and the slope of the mask across its middle. */
+const twinWeight = 0.15
+const twinLimit = 4
+const steepness = 1.5
+/** Radius of the edge-aware smoothing as a share of the width, and what it takes for an edge in stops². */
+const guideRadius = 1 / 60
+const guideEpsilon = 0.04
+/** Level in stops below that of the shade at which noise of dark cells ends to guide. */
+const darkBelowShade = 6
+
+const clamp = (value: number, low: number, high: number) => Math.min(Math.max(value, low), high)
+
+/** The mask of a frame, or null where the marks do not tell two lights apart: then one neutral serves. */
+export function shadeMask({ overview, sun, shade, strokes }: ShadeMaskRequest): Mask | null {
+  if (!areTwoLights(sun, shade)) return null
+  const light = makeLightPlane(overview)
+  const { width, height, log2Red, u, v } = light
+  const distance = lightDistance(sun, shade)
+  const levelStep = shade[2] - sun[2]
+  const direction = [(shade[0] - sun[0]) / distance, (shade[1] - sun[1]) / distance]
+  const along = u.map((value, i) => (value - sun[0]) * direction[0] + (v[i] - sun[1]) * direction[1])
+  const twins = twinEvidence(light, along, distance, levelStep)
+
+  const colourWeight = (distance / colourCounts) ** 2
+  const levelWeight = (levelStep / levelCounts) ** 2
+  const darkest = shade[2] - darkBelowShade
+  const guide = log2Red.map((value) => Math.max(value, darkest))
+  const mask = new Float32Array(guide.length)
+  for (let i = 0; i < mask.length; i++) {
+    const byLevel = (guide[i] - sun[2]) / levelStep
+    const byColour = along[i] / distance
+    const known = Number.isFinite(byColour)
+    const both = known ? (colourWeight * byColour + levelWeight * byLevel) / (colourWeight + levelWeight) : byLevel
+    const z = both + twinWeight * clamp(twins[i], -twinLimit, twinLimit)
+    mask[i] = clamp(steepness * (z - 0.5) + 0.5, 0, 1)
+  }
+  applyStrokes(mask, width, height, strokes)
+  const radius = Math.max(1, Math.round(width * guideRadius))
+  const plane = guidedFilter(mask, guide, width, height, radius, guideEpsilon)
+  return { width, height, plane: plane.map((value) => clamp(value, 0, 1)) }
+}
