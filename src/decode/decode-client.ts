@@ -6,7 +6,7 @@ import type { Frame } from '../frame/frame.ts'
 import { DecodeError } from './decode-error.ts'
 import type { DecodeAnswer, DecodeFile } from './decode-worker.ts'
 
-export interface DecodeOptions {
+interface DecodeOptions {
   /** Called once, before the frame comes, where the camera embedded a JPEG; its EXIF carries the orientation. */
   readonly onPreview?: (jpeg: Blob) => void
   readonly signal?: AbortSignal

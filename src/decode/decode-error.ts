@@ -13,6 +13,7 @@ export type DecodeFailure =
         | 'no shared memory'
         | 'no decoder'
         | 'too small'
+        | 'no scale'
     }
   | { readonly kind: 'too big'; readonly width: number; readonly height: number }
   | { readonly kind: 'unsupported packing' }
@@ -43,6 +44,8 @@ function reasonOf(failure: DecodeFailure): string {
       return 'could not be decoded, because the part of this page that decodes did not load; reload the page'
     case 'too small':
       return 'holds a picture smaller than one cell of its sensor, so there is nothing to show; open another file'
+    case 'no scale':
+      return 'states a white that is not above its black, so its codes mean nothing; copy it from the card again'
     case 'too big':
       return `claims ${failure.width} × ${failure.height} pixels, more than can be decoded; if that is wrong the file is damaged: copy it from the card again`
     case 'unsupported packing':

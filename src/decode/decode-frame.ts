@@ -1,6 +1,5 @@
 // Bytes of a raw file to a frame: the same code in the browser's worker and in Node. Synchronous but for the fingerprint,
 // which is worked out meanwhile.
-import { sensorCell } from '../frame/cell.ts'
 import type { Frame } from '../frame/frame.ts'
 import { makeFrameFacts } from '../frame/frame-facts.ts'
 import { estimateNoise } from '../frame/noise-model.ts'
@@ -12,7 +11,7 @@ import { exposureMetadata } from './exposure-metadata.ts'
 import type { LibRaw, LibRawFile } from './libraw.ts'
 import { type RawSource, withOpenedFile } from './opened-file.ts'
 import { probeSettings } from './probe-layout.ts'
-import { readSensor } from './read-sensor.ts'
+import { assertPicture, readSensor } from './read-sensor.ts'
 import { readTiffDirectories } from './tiff-directories.ts'
 
 export interface DecodeOrder {
@@ -57,8 +56,7 @@ export async function decodeFrame(libraw: LibRaw, order: DecodeOrder): Promise<F
     if (preview) onPreview(preview)
     libraw.takeMessages()
     const { sensor, warnings } = readSensor(source, opened, directories)
-    const cell = sensorCell(sensor).size
-    if (sensor.width < cell || sensor.height < cell) throw new DecodeError(fileName, { kind: 'too small' })
+    assertPicture(fileName, sensor)
     const metadata = exposureMetadata(opened.metadata, directories)
     const overview = makeOverview(sensor)
     const noise = dngNoise(directories) ?? estimateNoise(sensor, metadata.iso)

@@ -23,11 +23,7 @@ const orientations: readonly Orientation[] = [1, 2, 4, 3, 5, 8, 6, 7]
 export const orientationOf = ({ flip }: LibRawMetadata): Orientation => orientations[flip] ?? 1
 
 /** Runs decoder calls on a source. @throws DecodeError in place of whatever they throw */
-export function attempt<T>(
-  { libraw, fileName, bytes }: RawSource,
-  metadata: LibRawMetadata | undefined,
-  work: () => T,
-): T {
+function attempt<T>({ libraw, fileName, bytes }: RawSource, metadata: LibRawMetadata | undefined, work: () => T): T {
   try {
     return work()
   } catch (thrown) {

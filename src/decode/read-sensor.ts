@@ -1,8 +1,9 @@
 // The sensor data of an opened file by the shortest faithful route: the mosaic with levels from the file's tags or from a
 // probe; three channels where there is no plain mosaic. Upright when it leaves here.
+import { sensorCell } from '../frame/cell.ts'
 import type { SensorData } from '../frame/frame.ts'
 import { uprightLinear, uprightMosaic } from '../sensor/turn-upright.ts'
-import { DecodeError } from './decode-error.ts'
+import { DecodeError, type DecodeFailure } from './decode-error.ts'
 import { dngLinearLayout, dngMosaicLayout, dngWarnings, findRawDirectory } from './dng-layout.ts'
 import type { LibRawMetadata, LibRawMosaic } from './libraw.ts'
 import { type OpenedFile, orientationOf, type RawSource, withOpenedFile } from './opened-file.ts'
@@ -40,6 +41,20 @@ function readThreeChannels(source: RawSource, raw: TiffDirectory | undefined): S
     const stored = { codes, stride: width, samples: 3, black: layout.black, white: layout.white } as const
     return uprightLinear(stored, layout.area, orientationOf(metadata))
   })
+}
+
+/** @throws DecodeError where sensor data cannot mean a picture */
+export function assertPicture(fileName: string, sensor: SensorData): void {
+  const fail = (failure: DecodeFailure) => {
+    throw new DecodeError(fileName, failure)
+  }
+  const blacks = sensor.kind === 'mosaic' ? sensor.black.codes : sensor.black
+  if (!blacks.every((black) => black < sensor.white)) fail({ kind: 'no scale' })
+  const colours = new Set(sensor.kind === 'mosaic' ? sensor.cfa.colours : [0, 1, 2])
+  const mono = colours.size === 1 && colours.has(1)
+  if (!mono && colours.size !== 3) fail({ kind: 'unsupported sensor', what: 'an unusual pattern of colours' })
+  const cell = sensorCell(sensor).size
+  if (sensor.width < cell || sensor.height < cell) fail({ kind: 'too small' })
 }
 
 function assertKnownColours({ fileName }: RawSource, { colors, filters }: LibRawMetadata): void {

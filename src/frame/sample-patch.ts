@@ -4,7 +4,7 @@ import { readDisc } from './disc-cells.ts'
 import type { NoiseModel, SensorData } from './frame.ts'
 import { type PickError, pickError } from './pick-error.ts'
 
-export type Reliability = 'good' | 'fair' | 'poor' | 'too dark' | 'clipped'
+type Reliability = 'good' | 'fair' | 'poor' | 'too dark' | 'clipped'
 
 export interface PatchSample {
   /** Mean `cameraRgb`, all above 0, or null where no neutral follows from it. */
@@ -37,7 +37,7 @@ const reasons: Record<PickError['because'], string> = {
 }
 
 function stopsText(stops: number): string {
-  return `±${stops.toFixed(stops < 0.1 ? 2 : 1)} stop`
+  return `±${stops.toFixed(stops < 0.01 ? 3 : stops < 0.1 ? 2 : 1)} stop`
 }
 
 function judge(error: PickError, cells: number, clippedShare: number): Pick<PatchSample, 'reliability' | 'sentence'> {

@@ -6,7 +6,7 @@ import { type Orientation, storedPlace, swapsSides } from './orientation.ts'
 import type { Rectangle } from './rectangle.ts'
 
 /** Codes as stored: row-major, `samples` interleaved values per pixel, `stride` pixels per row. */
-export interface StoredCodes {
+interface StoredCodes {
   readonly codes: Uint16Array
   readonly stride: number
   readonly samples: 1 | 3

@@ -7,7 +7,7 @@ import { startLibRawInNode } from '../../src/decode/libraw-in-node.ts'
 import type { MosaicData } from '../../src/frame/frame.ts'
 import { packLosslessJpeg } from '../support/lossless-jpeg.ts'
 import { type SyntheticDng, writeDng } from '../support/synthetic-dng.ts'
-import { bayer, randomNumbers } from '../support/synthetic-sensor.ts'
+import { bayer, randomNumbers, sixBySix } from '../support/synthetic-sensor.ts'
 import { tinyJpeg } from '../support/tiny-jpeg.ts'
 
 let libraw: LibRaw
@@ -82,6 +82,17 @@ describe('refused', () => {
         'comes from a sensor with 4 colours, which is not understood here; save it as a linear DNG and open that.',
     },
     {
+      name: 'two colours only',
+      bytes: dng({ cfa: { ...sixBySix, colours: sixBySix.colours.map((colour) => colour % 2) } }),
+      reason:
+        'comes from a sensor with an unusual pattern of colours, which is not understood here; save it as a linear DNG and open that.',
+    },
+    {
+      name: 'white below black',
+      bytes: dng({ black: { columns: 1, rows: 1, codes: [16000] } }),
+      reason: 'states a white that is not above its black, so its codes mean nothing; copy it from the card again.',
+    },
+    {
       name: 'a picture smaller than a cell',
       bytes: dng({ crop: [0, 0, 1, 1] }),
       reason: 'holds a picture smaller than one cell of its sensor, so there is nothing to show; open another file.',
@@ -95,6 +106,21 @@ describe('refused', () => {
     expect(refusal).toHaveProperty('message', `“pond.dng” ${reason}`)
     expect((await decode(good)).sensor.codes).toEqual(codes)
   })
+})
+
+it('a header with a few bytes changed opens with finite facts or is refused with a sentence', async () => {
+  const changed = dng({ activeArea: [2, 4, 46, 60], crop: [1, 1, 50, 40], preview: tinyJpeg })
+  const headLength = changed.length - codes.byteLength
+  for (let seed = 0; seed < 150; seed++) {
+    const random = randomNumbers(seed)
+    const bytes = Uint8Array.from(changed)
+    for (let n = 0; n < 3; n++) bytes[Math.floor(random() * headLength)] = random() * 256
+    const outcome = await decode(bytes).then(
+      ({ facts }) => [...facts.referenceNeutral, ...facts.meanCameraRgb].every(Number.isFinite),
+      (error: unknown) => error instanceof DecodeError && /^“pond.dng” .+; .+\.$/.test(error.message),
+    )
+    expect(outcome, `seed ${seed}`).toBe(true)
+  }
 })
 
 describe('opened with a warning', () => {

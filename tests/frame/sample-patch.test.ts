@@ -31,7 +31,7 @@ describe('mean', () => {
     const sample = samplePatch(sensor, noise, [0.5, 0.5], 20)
     sample.meanCameraRgb?.forEach((value, channel) => expect(value).toBeCloseTo(stone[channel], 4))
     expect(sample).toMatchObject({ reliability: 'good', clippedShare: 0, twoMaterials: false })
-    expect(sample.sentence).toMatch(/^Good pick: \d+ cells, none clipped, ±0\.0\d stop\.$/)
+    expect(sample.sentence).toMatch(/^Good pick: \d+ cells, none clipped, ±0\.0\d+ stop\.$/)
   })
 
   it('is equal in all channels of a one-channel sensor', () => {

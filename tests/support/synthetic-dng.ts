@@ -27,7 +27,7 @@ export interface SyntheticDng {
 }
 
 /** `type`: 1 byte, 2 text, 3 short, 4 long, 5 rational, 10 signed rational; rationals as numbers. */
-export type DngTag = readonly [tag: number, type: 1 | 2 | 3 | 4 | 5 | 10, values: readonly number[] | string]
+type DngTag = readonly [tag: number, type: 1 | 2 | 3 | 4 | 5 | 10, values: readonly number[] | string]
 
 const bytesPerValue = { 1: 1, 2: 1, 3: 2, 4: 4, 5: 8, 10: 8 } as const
 /** Denominator of every rational written. */
