@@ -21,7 +21,7 @@ export interface RenderedFile {
 
 async function readRaw(path: string): Promise<Uint8Array<ArrayBuffer>> {
   try {
-    return Uint8Array.from(await readFile(path))
+    return new Uint8Array(await readFile(path))
   } catch (reason) {
     const { code, message } = reason as NodeJS.ErrnoException
     if (code === 'ENOENT') throw new Error(`${path} does not exist.`, { cause: reason })

@@ -33,24 +33,15 @@ export interface CellGrid {
   readonly step: number
 }
 
-/** Noise of log2(R/B) in stops, for means r and b over `photosites` of each. */
-export function logRatioNoise(r: number, b: number, noise: NoiseModel, photosites: number): number {
-  const { fullScaleElectrons: full, readNoiseElectrons: read } = noise
-  const share = (value: number) => (Math.max(value, 0) * full + read * read) / (value * value)
-  return Math.sqrt((share(r) + share(b)) / photosites) / (full * Math.LN2)
+/** Photon and read noise of one photosite as variance over value squared, times full scale squared. */
+function relativeVariance(value: number, { fullScaleElectrons, readNoiseElectrons }: NoiseModel): number {
+  return (Math.max(value, 0) * fullScaleElectrons + readNoiseElectrons * readNoiseElectrons) / (value * value)
 }
 
-/** Sums of a plane over all rectangles from the origin; one row and one column of zeros lead. */
-function integral(plane: (cell: number) => number, width: number, height: number): Float64Array {
-  const sums = new Float64Array((width + 1) * (height + 1))
-  for (let y = 0, cell = 0; y < height; y++) {
-    let row = 0
-    for (let x = 0; x < width; x++, cell++) {
-      row += plane(cell)
-      sums[(y + 1) * (width + 1) + x + 1] = sums[y * (width + 1) + x + 1] + row
-    }
-  }
-  return sums
+/** Noise of log2(R/B) in stops, for means r and b over `photosites` of each. */
+export function logRatioNoise(r: number, b: number, noise: NoiseModel, photosites: number): number {
+  const variance = (relativeVariance(r, noise) + relativeVariance(b, noise)) / photosites
+  return Math.sqrt(variance) / (noise.fullScaleElectrons * Math.LN2)
 }
 
 /** The overview averaged in squares of `step` pixels: interleaved RGB, and 1 where none of them is clipped. */
@@ -58,21 +49,53 @@ function reduce(overview: Overview, step: number, width: number, height: number)
   const { rgba } = overview
   const rgb = new Float32Array(width * height * 3)
   const unclipped = new Uint8Array(width * height)
+  const share = 1 / (step * step)
   for (let y = 0, cell = 0; y < height; y++) {
     for (let x = 0; x < width; x++, cell++) {
+      let red = 0
+      let green = 0
+      let blue = 0
       let most = 0
       for (let row = y * step; row < (y + 1) * step; row++) {
         for (let i = (row * overview.width + x * step) * 4, end = i + step * 4; i < end; i += 4) {
-          rgb[cell * 3] += rgba[i] / (step * step)
-          rgb[cell * 3 + 1] += rgba[i + 1] / (step * step)
-          rgb[cell * 3 + 2] += rgba[i + 2] / (step * step)
+          red += rgba[i]
+          green += rgba[i + 1]
+          blue += rgba[i + 2]
           if (rgba[i + 3] > most) most = rgba[i + 3]
         }
       }
+      rgb[cell * 3] = red * share
+      rgb[cell * 3 + 1] = green * share
+      rgb[cell * 3 + 2] = blue * share
       if (most < clippingLevel) unclipped[cell] = 1
     }
   }
   return { rgb, unclipped }
+}
+
+/** Sums of the unclipped cells' red, green, blue and number over all rectangles from the origin; four planes in one, with a row and a column of zeros before them. */
+function integrate(rgb: Float32Array, unclipped: Uint8Array, width: number, height: number): Float64Array {
+  const sums = new Float64Array((width + 1) * (height + 1) * 4)
+  const stride = (width + 1) * 4
+  for (let y = 0, cell = 0; y < height; y++) {
+    let red = 0
+    let green = 0
+    let blue = 0
+    let cells = 0
+    for (let x = 0, to = (y + 1) * stride + 4; x < width; x++, cell++, to += 4) {
+      if (unclipped[cell]) {
+        red += rgb[cell * 3]
+        green += rgb[cell * 3 + 1]
+        blue += rgb[cell * 3 + 2]
+        cells++
+      }
+      sums[to] = sums[to - stride] + red
+      sums[to + 1] = sums[to - stride + 1] + green
+      sums[to + 2] = sums[to - stride + 2] + blue
+      sums[to + 3] = sums[to - stride + 3] + cells
+    }
+  }
+  return sums
 }
 
 function median(values: readonly number[]): number {
@@ -91,33 +114,41 @@ export function makeCellGrid(overview: Overview, noise: NoiseModel, photosites: 
   const count = photosites * step * step
 
   const noises: number[] = []
-  for (let cell = 0; cell < unclipped.length; cell++) {
+  // Every eighth cell tells the median well enough.
+  for (let cell = 0; cell < unclipped.length; cell += 8) {
     const stops = logRatioNoise(cells[cell * 3], cells[cell * 3 + 2], noise, count)
     if (unclipped[cell] && Number.isFinite(stops)) noises.push(stops)
   }
   const wanted = noises.length ? Math.ceil((median(noises) / wantedNoiseStops - 1) / 2) : 1
   const radius = Math.min(Math.max(wanted, 1), largestRadius)
 
-  const sums = [0, 1, 2].map((c) => integral((cell) => (unclipped[cell] ? cells[cell * 3 + c] : 0), width, height))
-  const whole = integral((cell) => unclipped[cell], width, height)
+  const sums = integrate(cells, unclipped, width, height)
+  const stride = (width + 1) * 4
   const rgb = new Float32Array(width * height * 3)
   const valid = new Uint8Array(width * height)
-  for (let y = 0, cell = 0; y < height; y++) {
-    const top = Math.max(y - radius, 0) * (width + 1)
-    const bottom = Math.min(y + radius + 1, height) * (width + 1)
-    for (let x = 0; x < width; x++, cell++) {
+  const readNoise = (leastLevelInReadNoise * noise.readNoiseElectrons) / noise.fullScaleElectrons
+  for (let y = 0, to = 0; y < height; y++) {
+    const top = Math.max(y - radius, 0)
+    const bottom = Math.min(y + radius + 1, height)
+    for (let x = 0; x < width; x++, to += 3) {
       const left = Math.max(x - radius, 0)
       const right = Math.min(x + radius + 1, width)
-      const inBox = (plane: Float64Array) =>
-        plane[bottom + right] - plane[top + right] - plane[bottom + left] + plane[top + left]
-      const n = inBox(whole)
-      if (n < (leastValidShare * (right - left) * (bottom - top)) / (width + 1)) continue
-      for (let c = 0; c < 3; c++) rgb[cell * 3 + c] = inBox(sums[c]) / n
-      const floor =
-        (leastLevelInReadNoise * noise.readNoiseElectrons) / (noise.fullScaleElectrons * Math.sqrt(n * count))
-      const dark = Math.min(rgb[cell * 3], rgb[cell * 3 + 1], rgb[cell * 3 + 2]) <= floor
-      if (dark || logRatioNoise(rgb[cell * 3], rgb[cell * 3 + 2], noise, n * count) > mostNoiseStops) continue
-      valid[cell] = 1
+      const [a, b, c, d] = [
+        bottom * stride + right * 4,
+        top * stride + right * 4,
+        bottom * stride + left * 4,
+        top * stride + left * 4,
+      ]
+      const n = sums[a + 3] - sums[b + 3] - sums[c + 3] + sums[d + 3]
+      if (n < leastValidShare * (right - left) * (bottom - top)) continue
+      const red = (sums[a] - sums[b] - sums[c] + sums[d]) / n
+      const green = (sums[a + 1] - sums[b + 1] - sums[c + 1] + sums[d + 1]) / n
+      const blue = (sums[a + 2] - sums[b + 2] - sums[c + 2] + sums[d + 2]) / n
+      rgb[to] = red
+      rgb[to + 1] = green
+      rgb[to + 2] = blue
+      const drowned = Math.min(red, green, blue) <= readNoise / Math.sqrt(n * count)
+      if (!drowned && logRatioNoise(red, blue, noise, n * count) <= mostNoiseStops) valid[to / 3] = 1
     }
   }
   return { width, height, rgb, valid, unsmoothed: cells, unclipped, photosites: count, radius, step }

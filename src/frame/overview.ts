@@ -46,6 +46,9 @@ export function makeOverview(sensor: SensorData): Overview {
   const across = columns.length - 1
   const down = rows.length - 1
   const [red, green, blue] = cell.counts
+  // One channel stands for all three.
+  const [redAt, blueAt] = red ? [0, 2] : [1, 1]
+  const cellsAcross = Float64Array.from({ length: across }, (_, i) => (columns[i + 1] - columns[i]) / cell.size)
 
   const sumRows = rowSummer(sensor, cell.size)
 
@@ -56,13 +59,11 @@ export function makeOverview(sensor: SensorData): Overview {
     row.largest.fill(-Infinity)
     sumRows(rows[top], rows[top + 1], columns, row)
     const cellsDown = (rows[top + 1] - rows[top]) / cell.size
-    for (let left = 0, to = top * width * 4; left < across; left++, to += 4) {
-      const cells = (cellsDown * (columns[left + 1] - columns[left])) / cell.size
-      const at = left * 3
-      const level = row.sums[at + 1] / (cells * green)
-      rgba[to] = red ? row.sums[at] / (cells * red) : level
-      rgba[to + 1] = level
-      rgba[to + 2] = blue ? row.sums[at + 2] / (cells * blue) : level
+    for (let left = 0, at = 0, to = top * width * 4; left < across; left++, at += 3, to += 4) {
+      const share = 1 / (cellsDown * cellsAcross[left])
+      rgba[to] = (row.sums[at + redAt] * share) / (red || green)
+      rgba[to + 1] = (row.sums[at + 1] * share) / green
+      rgba[to + 2] = (row.sums[at + blueAt] * share) / (blue || green)
       rgba[to + 3] = row.largest[left]
     }
     const end = (top + 1) * width * 4
