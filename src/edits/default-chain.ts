@@ -6,16 +6,18 @@ import { meanLevel, openingNeutral } from '../operations/neutral.ts'
 import type { Chain } from '../operations/step.ts'
 import { addStep } from './stack.ts'
 
-/** Mean level an opened frame is brought to: mid grey, 18 % reflectance; common practice, no source. */
-const OPENING_LEVEL = 0.18
+/** Mean level an opened frame is brought to (our choice): half a stop over mid grey, because lit foliage is meant to be bright. */
+const OPENING_LEVEL = 0.25
 /** Automatic exposure stays within ±this, so that a night frame is not drowned in noise (our choice). */
 const OPENING_EV_LIMIT = 4
 /** Start of the opening chain's shoulder at 1 − this (our choice): the upper stop rolls off, mid tones stay straight. */
 const OPENING_SHOULDER = 0.5
+/** Contrast of the opening chain (our choice): the veil that infrared optics add leaves frames flat. */
+const OPENING_CONTRAST = 0.2
 /** From this cut-on on the picture is nearly without colour and an exchange changes nothing that is seen: 780 nm measures .08 stop between foliage and sky, 720 nm .34. */
 const MONOCHROME_FROM_NM = 750
 
-/** Exposure in EV, to a twentieth, that brings the frame's mean level at its reference neutral to mid grey; 0 without a positive mean. */
+/** Exposure in EV, to a twentieth, that brings the frame's mean level at its reference neutral to the opening level; 0 without a positive mean. */
 export function openingExposureEv(facts: FrameFacts): number {
   const exposureEv = Math.log2(OPENING_LEVEL / meanLevel(facts, ...openingNeutral(facts)))
   if (!Number.isFinite(exposureEv)) return 0
@@ -32,6 +34,10 @@ export function defaultChain(facts: FrameFacts): Chain {
   const [redStops, blueStops] = openingNeutral(facts)
   let chain = addStep([], 'neutral', { redStops, blueStops })
   if (opensExchanged(facts.filterNm)) chain = addStep(chain, 'channelMix', { rows: RED_BLUE_EXCHANGE })
-  chain = addStep(chain, 'exposureContrast', { exposureEv: openingExposureEv(facts), shoulder: OPENING_SHOULDER })
+  chain = addStep(chain, 'exposureContrast', {
+    exposureEv: openingExposureEv(facts),
+    contrast: OPENING_CONTRAST,
+    shoulder: OPENING_SHOULDER,
+  })
   return addStep(chain, 'outputTransform')
 }

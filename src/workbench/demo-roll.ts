@@ -27,11 +27,14 @@ export interface DemoRollMaker {
   end(): void
 }
 
+/** Frames made at the same time, and workers that share the strips of one, so that all cores but the interface's are busy. */
+const cores = navigator.hardwareConcurrency ?? 2
+export const demoMakers = Math.min(Math.max(Math.floor((cores - 1) / 2), 1), 4)
+const stripHelpers = 1
+
 /** Starts the worker that makes demo frames; the caller ends it. */
 export function startDemoRollMaker(): DemoRollMaker {
   const worker = new Worker(new URL('../../demo-data/worker.ts', import.meta.url), { type: 'module' })
-  // One core stays with the interface and the decoder.
-  const helpers = Math.min(Math.max((navigator.hardwareConcurrency ?? 2) - 2, 1), 6)
   let endWaiting = () => {}
   return {
     make: (frameId, onProgress) =>
@@ -51,7 +54,7 @@ export function startDemoRollMaker(): DemoRollMaker {
         endWaiting = () => settle(() => reject(new Error('The demo roll was closed before this frame was made.')))
         worker.addEventListener('message', onMessage)
         worker.addEventListener('error', onError)
-        worker.postMessage({ frameId, megapixels, truth: false, helpers } satisfies FrameRequest)
+        worker.postMessage({ frameId, megapixels, truth: false, helpers: stripHelpers } satisfies FrameRequest)
       }),
     end() {
       worker.terminate()

@@ -2,11 +2,11 @@
 import { defaultChain } from '../edits/default-chain.ts'
 import type { EditStore } from '../edits/edit-store.ts'
 import type { Frame } from '../frame/frame.ts'
-import { demoFrames, demoRollName, startDemoRollMaker } from './demo-roll.ts'
+import { makeDemoRoll } from './make-demo-roll.ts'
 import type { OpenRoll } from './open-roll.ts'
 import type { Picture } from './picture.ts'
 import type { ShownFrame } from './session.ts'
-import { changeEntry, notify, type SessionStore, setEntryState } from './session-store.ts'
+import { changeEntry, notify, type SessionStore } from './session-store.ts'
 import type { TaskList } from './tasks.ts'
 import type { Workbench } from './workbench.ts'
 
@@ -67,39 +67,7 @@ export function createRollCommands({ session, edits, tasks, roll, picture }: Rol
       await Promise.all(ids.map((id, index) => supply(id, files[index])))
     },
 
-    async openDemoRoll() {
-      const task = tasks.begin('Making the demo roll', { cancellable: true })
-      const maker = startDemoRollMaker()
-      task.signal.addEventListener('abort', () => maker.end())
-      if (session.getState().entries.length === 0) session.setState({ rollName: demoRollName })
-      const ids = demoFrames.map(({ fileName, filterNm }) => {
-        const id = roll.announce(fileName)
-        changeEntry(session, id, { statedFilterNm: filterNm })
-        return id
-      })
-      if (session.getState().shownId === null) session.setState({ shownId: ids[0] })
-      const decoding: Promise<void>[] = []
-      for (const [index, frame] of demoFrames.entries()) {
-        const id = ids[index]
-        try {
-          task.signal.throwIfAborted()
-          setEntryState(session, id, { kind: 'working', doing: 'Making', fraction: 0 })
-          const file = await maker.make(frame.id, (fraction) => {
-            setEntryState(session, id, { kind: 'working', doing: 'Making', fraction })
-            task.progress((index + fraction) / demoFrames.length)
-          })
-          decoding.push(supply(id, file))
-        } catch (error) {
-          const reason = task.signal.aborted
-            ? 'The demo roll was stopped before this frame was made. Open it again to have it made.'
-            : `This demo frame could not be made: ${error instanceof Error ? error.message : String(error)}.`
-          setEntryState(session, id, { kind: 'failed', reason })
-        }
-      }
-      maker.end()
-      task.end()
-      await Promise.all(decoding)
-    },
+    openDemoRoll: () => makeDemoRoll({ session, tasks, roll, supply }),
 
     showFrame,
 

@@ -20,8 +20,8 @@ test('red and blue are exchanged behind filters that leave colour, and only ther
   expect(defaultChain(plainFacts)[1].values.rows).toEqual(RED_BLUE_EXCHANGE)
 })
 
-test('exposure brings the mean to 18 %, within four stops, and stays 0 without light', () => {
-  expect(openingExposureEv({ ...plainFacts, meanCameraRgb: [0.342, 0.1, 0.054] })).toBe(0.85)
+test('exposure brings the mean to 25 %, within four stops, and stays 0 without light', () => {
+  expect(openingExposureEv({ ...plainFacts, meanCameraRgb: [0.342, 0.1, 0.054] })).toBe(1.3)
   expect(openingExposureEv({ ...plainFacts, meanCameraRgb: [0.00342, 0.001, 0.00054] })).toBe(4)
   expect(openingExposureEv({ ...plainFacts, meanCameraRgb: [0, 0, 0] })).toBe(0)
 })
