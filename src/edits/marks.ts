@@ -65,9 +65,3 @@ export function moveMark(marks: Marks, id: string, index: number): Marks {
 export function moveMarkGains(marks: Marks, id: string, gains: NeutralGains): Marks {
   return marks.map((mark) => (mark.id === id ? { ...mark, gains, place: null } : mark))
 }
-
-/** Between two neutrals, `share` 0…1 towards `b`: log gains are interpolated, so halfway is the geometric mean. */
-export function blendGains(a: NeutralGains, b: NeutralGains, share: number): NeutralGains {
-  const between = (from: number, to: number) => from * (1 - share) + to * share
-  return { redStops: between(a.redStops, b.redStops), blueStops: between(a.blueStops, b.blueStops) }
-}

@@ -1,7 +1,7 @@
-// The board's list; expected orders worked by hand. The midpoint of a blend is held to the geometric mean of the gains.
+// The board's list; expected orders worked by hand.
 import { describe, expect, it } from 'vitest'
 
-import { addMark, blendGains, type Marks, moveMark, pinMark, removeMark, renameMark } from '../../src/edits/marks.ts'
+import { addMark, type Marks, moveMark, moveMarkGains, pinMark, removeMark, renameMark } from '../../src/edits/marks.ts'
 
 const gains = { redStops: -1, blueStops: 0.5 }
 const three: Marks = addMark(addMark(addMark([], gains, null), gains, { x: 0.1, y: 0.2 }), gains, null)
@@ -28,13 +28,9 @@ describe('marks', () => {
     expect(names(renameMark(three, three[0].id, ' Z '))).toBe('ZBC')
   })
 
-  it('blends in stops: ends exact, the middle the geometric mean', () => {
-    const a = { redStops: -1.91, blueStops: 1.04 }
-    const b = { redStops: -2.17, blueStops: 1.42 }
-    expect(blendGains(a, b, 0)).toEqual(a)
-    expect(blendGains(a, b, 1)).toEqual(b)
-    const middle = blendGains(a, b, 0.5)
-    expect(2 ** middle.redStops).toBeCloseTo(Math.sqrt(2 ** a.redStops * 2 ** b.redStops), 12)
-    expect(2 ** middle.blueStops).toBeCloseTo(Math.sqrt(2 ** a.blueStops * 2 ** b.blueStops), 12)
+  it('lets a mark moved by its gains leave its place', () => {
+    const moved = moveMarkGains(three, three[1].id, { redStops: -2, blueStops: 1 })
+    expect(moved[1]).toMatchObject({ name: 'B', place: null, gains: { redStops: -2, blueStops: 1 } })
+    expect(moved[0]).toBe(three[0])
   })
 })
