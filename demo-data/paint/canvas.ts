@@ -47,7 +47,7 @@ export function coverIndex(band: Band, i: number, coverage: number, brush: Brush
 }
 
 /** `coverIndex` at frame coordinates; outside the band nothing happens. x and y are integers. */
-export function coverPixel(band: Band, x: number, y: number, coverage: number, brush: Brush): void {
+function coverPixel(band: Band, x: number, y: number, coverage: number, brush: Brush): void {
   if (x < 0 || x >= band.width || y < band.y0 || y >= band.y1) return
   coverIndex(band, (y - band.y0) * band.width + x, coverage > 1 ? 1 : coverage, brush)
 }

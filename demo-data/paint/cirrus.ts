@@ -15,7 +15,7 @@ export interface CirrusOptions {
 }
 
 /** Cover 0…1 along slopes `across`, `up` with pixel width `pixel`. */
-export function cirrusCover(options: CirrusOptions, across: number, up: number, pixel: number): number {
+function cirrusCover(options: CirrusOptions, across: number, up: number, pixel: number): number {
   const e = Math.max(0, up) + 0.06
   const a = (options.bearingDeg * Math.PI) / 180
   const px = across / e

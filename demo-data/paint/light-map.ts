@@ -9,7 +9,7 @@ export interface LightMap {
   at(x: number, y: number, z: number): number
 }
 
-export interface Post {
+interface Post {
   readonly x: number
   readonly z: number
   readonly radiusM: number

@@ -8,7 +8,7 @@ import { addLeafStroke, addLimbStroke, type Strokes } from './strokes.ts'
 import type { Vector } from './vector.ts'
 
 /** What a part of a plant receives: everything a scene needs to choose its colour. */
-export interface Part {
+interface Part {
   x: number
   y: number
   z: number

@@ -17,7 +17,7 @@ export interface Plane {
 }
 
 /** The point of a plane at `s` metres along u and `t` along v, `out` metres in front of it. */
-export function pointOn(plane: Plane, s: number, t: number, out = 0): Vector {
+function pointOn(plane: Plane, s: number, t: number, out = 0): Vector {
   const { origin, u, v } = plane
   const n = cross(v, u)
   return [

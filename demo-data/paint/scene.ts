@@ -7,7 +7,7 @@ export interface Size {
   readonly height: number
 }
 
-export interface Painter {
+interface Painter {
   /** Paints rows y0…y1 of the frame. The same rows come out alike whichever bands they are painted in. */
   paint(band: Band): void
 }

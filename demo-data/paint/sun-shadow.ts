@@ -3,7 +3,7 @@
 // Between the two lies the penumbra, so shadows are crisp near what casts them and soft far from it. Grids get coarser with
 // distance from the camera and do not depend on the frame size.
 
-export interface ShadowLevel {
+interface ShadowLevel {
   /** Distances Z in metres that this grid serves. */
   readonly fromM: number
   readonly toM: number

@@ -5,7 +5,7 @@ import { setTasks, type SessionStore } from './session-store.ts'
 /** Time before an estimate is worth showing, in ms (our choice). */
 const estimateAfterMs = 800
 
-export interface RunningTask {
+interface RunningTask {
   readonly id: string
   readonly signal: AbortSignal
   progress(fraction: number): void

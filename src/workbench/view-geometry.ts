@@ -24,7 +24,7 @@ const fitMargin = 24
 const largestZoom = 16
 
 /** Device pixels per sensor pixel at which the whole frame just fits. */
-export function fitZoom(frame: FrameSize, viewport: Viewport): number {
+function fitZoom(frame: FrameSize, viewport: Viewport): number {
   const room = (size: number) => Math.max(size - 2 * fitMargin, 1)
   return Math.min(room(viewport.width) / frame.width, room(viewport.height) / frame.height) * viewport.devicePixelRatio
 }
