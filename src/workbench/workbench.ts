@@ -2,18 +2,9 @@
 import type { StoreApi } from 'zustand/vanilla'
 
 import type { Chain } from '../edits/stack.ts'
+import type { ExportSettings } from '../export/export-picture.ts'
 import type { ControlValue } from '../operations/define.ts'
 import type { Place, Session, Tool, View } from './session.ts'
-
-export type ExportFormat = 'tiff16' | 'tiff8' | 'jpeg'
-export type ExportSpace = 'srgb' | 'display-p3' | 'rec2020' | 'romm'
-export interface ExportRequest {
-  readonly format: ExportFormat
-  readonly space: ExportSpace
-  /** 1…100, JPEG only. */
-  readonly quality: number
-  readonly keepLocation: boolean
-}
 
 /** The shown frame's chain and what undo and redo would name; null while no frame is shown. */
 export interface ShownEdit {
@@ -68,7 +59,7 @@ export interface Workbench {
   redo(): void
 
   // Export
-  exportShown(request: ExportRequest): Promise<void>
+  exportShown(settings: ExportSettings): Promise<void>
   cancelTask(taskId: string): void
   dismissNotice(noticeId: string): void
 }

@@ -4,7 +4,7 @@ import { Button } from 'react-aria-components/Button'
 import { Switch } from 'react-aria-components/Switch'
 
 import type { SliderControl } from '../../operations/define.ts'
-import type { ExportFormat, ExportRequest, ExportSpace } from '../../workbench/workbench.ts'
+import type { ExportSettings } from '../../export/export-picture.ts'
 import { ChoiceList } from '../controls/choice-list.tsx'
 import { DialogFrame } from './dialog-frame.tsx'
 import { exportedName } from '../../export/exported-name.ts'
@@ -13,12 +13,12 @@ import { ScaleSlider } from '../controls/scale-slider.tsx'
 import { openDialog } from '../screen-store.ts'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
 
-const formats: readonly { value: ExportFormat; label: string }[] = [
+const formats: readonly { value: ExportSettings['format']; label: string }[] = [
   { value: 'tiff16', label: 'TIFF, 16 bit' },
   { value: 'tiff8', label: 'TIFF, 8 bit' },
   { value: 'jpeg', label: 'JPEG' },
 ]
-const spaces: readonly { value: ExportSpace; label: string }[] = [
+const spaces: readonly { value: ExportSettings['space']; label: string }[] = [
   { value: 'srgb', label: 'sRGB' },
   { value: 'display-p3', label: 'Display P3' },
   { value: 'rec2020', label: 'Rec. 2020' },
@@ -39,14 +39,14 @@ export function ExportDialog() {
   const workbench = useWorkbench()
   const fileName = useSession((session) => session.shown?.fileName)
   const hasPlace = useSession((session) => session.shown?.metadata.gps !== undefined)
-  const [request, setRequest] = useState<ExportRequest>({
+  const [request, setRequest] = useState<ExportSettings>({
     format: 'tiff16',
     space: 'srgb',
     quality: qualityControl.initial,
     keepLocation: false,
   })
   if (fileName === undefined) return null
-  const change = (values: Partial<ExportRequest>) => setRequest((now) => ({ ...now, ...values }))
+  const change = (values: Partial<ExportSettings>) => setRequest((now) => ({ ...now, ...values }))
   const setQuality = (quality: unknown) => change({ quality: Number(quality) })
 
   return (
@@ -55,13 +55,13 @@ export function ExportDialog() {
         label="Format"
         options={formats}
         value={request.format}
-        onChange={(format) => change({ format: format as ExportFormat })}
+        onChange={(format) => change({ format: format as ExportSettings['format'] })}
       />
       <ChoiceList
         label="Colour space"
         options={spaces}
         value={request.space}
-        onChange={(space) => change({ space: space as ExportSpace })}
+        onChange={(space) => change({ space: space as ExportSettings['space'] })}
       />
       {request.format === 'jpeg' && (
         <div className="slider-row">
