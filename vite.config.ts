@@ -21,9 +21,19 @@ const softwareGl = [
   '--enable-unsafe-swiftshader',
 ]
 
+/** Parts of the component library that the screen is made of. */
+const screenParts = [
+  ...['Button', 'Dialog', 'FileTrigger', 'GridList', 'Group', 'Heading', 'Label', 'ListBox', 'Menu', 'Modal'],
+  ...['Popover', 'ProgressBar', 'Select', 'Switch', 'Tooltip'],
+]
+
 // Packages found only while a test runs would make the page reload in its middle.
 const optimizeDeps = {
-  include: ['three', 'colorjs.io', 'comlink', 'browser-fs-access', 'idb', 'valibot', 'zustand/vanilla'],
+  include: [
+    ...['three', 'colorjs.io', 'comlink', 'browser-fs-access', 'idb', 'valibot', 'zustand', 'zustand/vanilla'],
+    ...['react', 'react-dom', 'react-dom/client', 'react/jsx-runtime', 'react/jsx-dev-runtime', 'lucide-react'],
+    ...screenParts.map((part) => `react-aria-components/${part}`),
+  ],
   exclude: ['@jsquash/jpeg', 'libraw-wasm'],
 }
 
@@ -62,7 +72,7 @@ export default defineConfig({
       },
       {
         extends: true,
-        optimizeDeps,
+        optimizeDeps: { ...optimizeDeps, include: [...optimizeDeps.include, 'axe-core', 'vitest-browser-react'] },
         test: {
           name: 'browser',
           include: ['tests/gpu/**/*.test.ts', 'tests/browser/**/*.test.{ts,tsx}'],

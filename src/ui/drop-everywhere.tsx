@@ -23,7 +23,7 @@ export function DropEverywhere() {
       if (!bringsFiles(event)) return
       event.preventDefault()
       setHovering(false)
-      void droppedFiles(event.dataTransfer!).then((files) => workbench.openFiles(files))
+      void droppedFiles(event.dataTransfer!).then(({ files, folderName }) => workbench.openFiles(files, folderName))
     }
     addEventListener('dragover', hover)
     addEventListener('dragleave', leave)

@@ -19,11 +19,18 @@ async function filesIn(entry: FileSystemEntry): Promise<File[]> {
   return (await Promise.all(inside.map(filesIn))).flat()
 }
 
+interface Drop {
+  readonly files: File[]
+  /** Name of the first dropped folder; undefined where files alone were dropped. */
+  readonly folderName: string | undefined
+}
+
 /** All files of a drop. Must be called while the event is being handled: afterwards the browser takes its content back. */
-export async function droppedFiles(transfer: DataTransfer): Promise<File[]> {
+export async function droppedFiles(transfer: DataTransfer): Promise<Drop> {
   const entries = [...transfer.items].map((item) => item.webkitGetAsEntry()).filter((entry) => entry !== null)
   const plain = [...transfer.files]
+  const folderName = entries.find((entry) => entry.isDirectory)?.name
   // Some programs hand over files that lie in no file system.
-  if (entries.length === 0) return plain
-  return (await Promise.all(entries.map(filesIn))).flat()
+  if (entries.length === 0) return { files: plain, folderName }
+  return { files: (await Promise.all(entries.map(filesIn))).flat(), folderName }
 }

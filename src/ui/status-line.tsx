@@ -47,9 +47,10 @@ function ProbeReading() {
           <Plus />
         </IconButton>
       </Group>
-      <span className="reading">
-        {probe ? sensorWords(probe) : 'Point at anything that could be neutral; a click keeps it'}
+      <span className="reading verdict">
+        {probe ? probe.reading.sentence : 'Point at anything that could be neutral; a click keeps it'}
       </span>
+      {probe && <span className="reading sensor-words">{sensorWords(probe)}</span>}
       {probe?.neutral && (
         <Button className="button prime keep" onPress={() => keepNeutral(workbench)}>
           Keep this neutral

@@ -2,6 +2,7 @@
 import { defaultChain } from '../edits/default-chain.ts'
 import type { EditStore } from '../edits/edit-store.ts'
 import type { Frame } from '../frame/frame.ts'
+import { framesOfFolder, leftOutSentence } from './folder-companions.ts'
 import { makeDemoRoll } from './make-demo-roll.ts'
 import type { OpenRoll } from './open-roll.ts'
 import type { Picture } from './picture.ts'
@@ -61,8 +62,13 @@ export function createRollCommands({ session, edits, tasks, roll, picture }: Rol
   }
 
   return {
-    async openFiles(files) {
-      if (session.getState().entries.length === 0) session.setState({ rollName: rollNameOf(files) })
+    async openFiles(given, folderName) {
+      const files = folderName === undefined ? given : framesOfFolder(given)
+      const leftOut =
+        folderName === undefined ? null : leftOutSentence(folderName, files.length, given.length - files.length)
+      if (leftOut !== null) notify(session, 'note', leftOut)
+      if (files.length === 0) return
+      if (session.getState().entries.length === 0) session.setState({ rollName: folderName ?? rollNameOf(files) })
       const ids = files.map((file) => roll.announce(file.name))
       await Promise.all(ids.map((id, index) => supply(id, files[index])))
     },
@@ -100,8 +106,7 @@ export function createRollCommands({ session, edits, tasks, roll, picture }: Rol
   }
 }
 
-/** A name for a roll: the folder the files came from, or the first file. */
+/** A name for a roll that came without a folder. */
 function rollNameOf(files: readonly File[]): string {
-  const folder = files[0]?.webkitRelativePath.split('/')[0]
-  return folder || (files.length === 1 ? files[0].name : `${files.length} files`)
+  return files.length === 1 ? files[0].name : `${files.length} files`
 }

@@ -18,7 +18,8 @@ export interface Workbench {
   readonly edit: StoreApi<{ readonly shown: ShownEdit | null }>
 
   // Roll
-  openFiles(files: readonly File[]): Promise<void>
+  /** With the name of a folder, what cannot be a frame is passed by and counted in one note; without, every file is tried. */
+  openFiles(files: readonly File[], folderName?: string): Promise<void>
   openDemoRoll(): Promise<void>
   showFrame(id: string): Promise<void>
   showNeighbour(offset: 1 | -1): Promise<void>

@@ -36,9 +36,21 @@ describe('probe', () => {
     const { callsOf } = await openBench()
     await page.getByRole('button', { name: 'Probe', exact: true }).click()
     await userEvent.hover(area(), { position: { x: 430, y: 420 } })
-    await expect.element(page.getByText('412 cells, none clipped, ±0.01 stop.', { exact: true })).toBeVisible()
+    const sentence = 'Good pick: 412 cells, none clipped, ±0.01 stop.'
+    await expect.element(page.getByRole('contentinfo').getByText(sentence)).toBeVisible()
     await userEvent.click(area(), { position: { x: 430, y: 420 } })
     expect(callsOf('commitProbe')).toHaveLength(1)
+  })
+
+  it('draws the sample as large as it is in the picture', async () => {
+    const { workbench } = await openBench()
+    await key('n')
+    const ring = () => document.querySelector<SVGCircleElement>('.ring-line circle')!.getBoundingClientRect()
+    for (const sampleRadiusPx of [4, 96]) {
+      workbench.session.setState({ sampleRadiusPx })
+      const { radius } = workbench.cssOf(workbench.session.getState().probe!.place)!
+      await expect.poll(() => ring().width).toBeCloseTo(2 * radius, 1)
+    }
   })
 
   it('acts while N is held and not longer', async () => {

@@ -36,6 +36,16 @@ describe('bench', () => {
     expect(await brokenRules()).toEqual([])
   })
 
+  it('tells what the machine cannot do in the help, not among the warnings of the frame', async () => {
+    const { workbench } = await openBench()
+    const graphicsLimit = 'This machine draws without a graphics card.'
+    workbench.session.setState(({ shown }) => ({ graphicsLimit, shown: { ...shown!, warnings: ['A pixel is dead.'] } }))
+    await expect.element(page.getByText('A pixel is dead.')).toBeVisible()
+    await expect.element(page.getByText(graphicsLimit)).not.toBeInTheDocument()
+    await key('?')
+    await expect.element(page.getByRole('dialog').getByText(graphicsLimit)).toBeInTheDocument()
+  })
+
   it('states the filter', async () => {
     const { callsOf } = await openBench()
     await page.getByRole('button', { name: 'filter 590 nm' }).click()

@@ -1,10 +1,11 @@
-// The help page: what the probe is, the keys, and the cautions of the trade.
+// The help page: what the probe is, the cautions of the trade, the keys, and what this machine cannot do.
 import { Switch } from 'react-aria-components/Switch'
 import { useStore } from 'zustand'
 
 import { DialogFrame } from './dialog-frame.tsx'
 import { screen, setSingleKeys } from '../screen-store.ts'
 import { otherKeys, singleKeys } from '../shortcuts.ts'
+import { useSession } from '../workbench-context.tsx'
 
 function KeyList({ rows }: { rows: readonly (readonly [string, string])[] }) {
   return (
@@ -21,6 +22,7 @@ function KeyList({ rows }: { rows: readonly (readonly [string, string])[] }) {
 
 export function HelpDialog() {
   const keysOn = useStore(screen, (state) => state.singleKeys)
+  const graphicsLimit = useSession((session) => session.graphicsLimit)
   return (
     <DialogFrame title="Help and keys" className="help">
       <section>
@@ -53,6 +55,12 @@ export function HelpDialog() {
         </Switch>
         <KeyList rows={singleKeys.map(({ key, does }) => [key, does] as const)} />
       </section>
+      {graphicsLimit && (
+        <section>
+          <h3>This machine</h3>
+          <p>{graphicsLimit}</p>
+        </section>
+      )}
     </DialogFrame>
   )
 }

@@ -2,10 +2,9 @@
 import { Label } from 'react-aria-components/Label'
 import { ProgressBar } from 'react-aria-components/ProgressBar'
 
-import type { RollEntry } from '../../workbench/session.ts'
+import type { EntryState } from '../../workbench/session.ts'
 
-export function FrameProgress({ entry }: { entry: RollEntry }) {
-  const { state } = entry
+export function FrameProgress({ state }: { state: EntryState }) {
   if (state.kind === 'waiting') return <span className="entry-state">Waiting</span>
   if (state.kind !== 'working') return null
   return (

@@ -10,14 +10,14 @@ interface OpenButtonProps {
   readonly children: ReactNode
 }
 
+/** The folder that a chooser of folders gave files from. */
+const folderOf = (files: readonly File[]) => files[0]?.webkitRelativePath.split('/')[0]
+
 export function OpenFilesButton({ className, children, folder = false }: OpenButtonProps & { folder?: boolean }) {
   const workbench = useWorkbench()
+  const open = (files: readonly File[]) => void workbench.openFiles(files, folder ? folderOf(files) : undefined)
   return (
-    <FileTrigger
-      allowsMultiple
-      acceptDirectory={folder}
-      onSelect={(files) => files && void workbench.openFiles([...files])}
-    >
+    <FileTrigger allowsMultiple acceptDirectory={folder} onSelect={(files) => files && open([...files])}>
       <Button className={className}>{children}</Button>
     </FileTrigger>
   )

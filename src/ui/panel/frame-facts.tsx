@@ -26,13 +26,11 @@ function factsOf({ metadata, width, height, sensorKind }: ShownFrame): [string, 
 
 export function FrameFactsPanel() {
   const shown = useSession((session) => session.shown)
-  const graphicsLimit = useSession((session) => session.graphicsLimit)
   if (!shown) return null
-  const warnings = graphicsLimit ? [...shown.warnings, graphicsLimit] : shown.warnings
   return (
     <section className="facts" aria-labelledby="facts-title">
       <h2 id="facts-title">{shown.fileName}</h2>
-      {warnings.map((warning) => (
+      {shown.warnings.map((warning) => (
         <p key={warning} className="control-warning">
           <TriangleAlert aria-hidden="true" />
           <span>

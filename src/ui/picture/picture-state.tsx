@@ -10,7 +10,7 @@ export function PictureState() {
   return (
     <div className="picture-state">
       <h2>{state.kind === 'failed' ? `${fileName} could not be opened` : fileName}</h2>
-      {state.kind === 'failed' ? <p>{state.reason}</p> : <FrameProgress entry={entry} />}
+      {state.kind === 'failed' ? <p>{state.reason}</p> : <FrameProgress state={state} />}
     </div>
   )
 }

@@ -1,4 +1,5 @@
-// The ring around the sample and, beside it, how reliable the pick is in words.
+// The ring is the sample itself, as large as it is in the picture; beside it as few words as will do, because they hide the
+// picture that one wants to see. The status line has the rest.
 import { useLayoutEffect, useRef } from 'react'
 import { useStore } from 'zustand'
 
@@ -8,8 +9,10 @@ import { placeLabel } from './label-place.ts'
 import { screen } from '../screen-store.ts'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
 
-/** Smallest ring in CSS pixels: a tiny sample stays findable. */
-const smallestRing = 7
+/** Marks outside the ring, so that a tiny sample stays findable: free distance and length in CSS pixels (our choice). */
+const markGap = 3
+const markLength = 6
+const markAnglesDeg = [0, 90, 180, 270]
 
 const titles: Record<Probe['reading']['reliability'], string> = {
   good: 'Good pick',
@@ -19,10 +22,23 @@ const titles: Record<Probe['reading']['reliability'], string> = {
   clipped: 'Clipped',
 }
 
-/** The reading's sentence without the title that stands above it. */
-function detailOf(sentence: string): string {
-  const detail = sentence.slice(sentence.indexOf(':') + 1).trim()
-  return detail.charAt(0).toUpperCase() + detail.slice(1)
+/** `radius` and `x`, `y` in CSS pixels of the picture's window. */
+function Ring({ x, y, radius, reliability }: { x: number; y: number; radius: number; reliability: string }) {
+  const reach = radius + markGap + markLength
+  return (
+    <svg className="ring" data-reliability={reliability} aria-hidden="true">
+      <g transform={`translate(${x} ${y})`}>
+        {['ring-under', 'ring-line'].map((layer) => (
+          <g key={layer} className={layer}>
+            <circle r={radius} />
+            {markAnglesDeg.map((angle) => (
+              <line key={angle} x1={radius + markGap} x2={reach} transform={`rotate(${angle})`} />
+            ))}
+          </g>
+        ))}
+      </g>
+    </svg>
+  )
 }
 
 export function ProbeRing() {
@@ -33,12 +49,12 @@ export function ProbeRing() {
   const size = useStore(screen, (state) => state.pictureSize)
   const label = useRef<HTMLDivElement>(null)
   const css = probe && workbench.cssOf(probe.place)
-  const radius = css ? Math.max(css.radius, smallestRing) : 0
+  const reach = css ? css.radius + markGap + markLength : 0
 
   useLayoutEffect(() => {
     if (!css || !label.current) return
     const { offsetWidth: width, offsetHeight: height } = label.current
-    const { x, y } = placeLabel({ x: css.x, y: css.y, radius }, { width, height }, size)
+    const { x, y } = placeLabel({ x: css.x, y: css.y, radius: reach }, { width, height }, size)
     label.current.style.transform = `translate(${Math.round(x)}px, ${Math.round(y)}px)`
   })
 
@@ -47,17 +63,12 @@ export function ProbeRing() {
   const { reading, neutral } = probe
   return (
     <>
-      <div
-        className="ring"
-        data-reliability={reading.reliability}
-        style={{ width: radius * 2, height: radius * 2, translate: `${css.x - radius}px ${css.y - radius}px` }}
-      />
+      <Ring {...css} reliability={reading.reliability} />
       <div ref={label} className="ring-label" aria-hidden="true">
         <strong>{titles[reading.reliability]}</strong>
-        <span>{detailOf(reading.sentence)}</span>
         {neutral && (
           <span>
-            red {formatNumber(neutral.redStops, 2, true)}, blue {formatNumber(neutral.blueStops, 2, true)} stop
+            red {formatNumber(neutral.redStops, 2, true)}, blue {formatNumber(neutral.blueStops, 2, true)}
           </span>
         )}
       </div>

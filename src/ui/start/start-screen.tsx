@@ -4,10 +4,8 @@ import { Button } from 'react-aria-components/Button'
 import { OpenDemoButton, OpenFilesButton } from '../frames/open-files.tsx'
 import { openDialog } from '../screen-store.ts'
 import { WavelengthRule } from './wavelength-rule.tsx'
-import { useSession } from '../workbench-context.tsx'
 
 export function StartScreen() {
-  const graphicsLimit = useSession((session) => session.graphicsLimit)
   return (
     <main className="start">
       <div className="start-words">
@@ -24,7 +22,6 @@ export function StartScreen() {
           <OpenDemoButton className="button">Open the demo roll</OpenDemoButton>
         </div>
         <p className="start-note">Or drop files or a folder anywhere. Everything stays on this machine.</p>
-        {graphicsLimit && <p className="start-note">{graphicsLimit}</p>}
       </div>
       <WavelengthRule />
       <footer className="start-foot">

@@ -1,0 +1,55 @@
+// One frame on the sheet. All cards are of one size, whatever the frame's shape, its name or what happened to it: a failed
+// frame has no picture, so that its reason stands in the picture's place.
+import { TriangleAlert } from 'lucide-react'
+import { GridListItem } from 'react-aria-components/GridList'
+
+import type { RollEntry } from '../../workbench/session.ts'
+import { FrameProgress } from './frame-progress.tsx'
+
+interface FrameCardProps {
+  readonly entry: RollEntry
+  readonly position: number
+  readonly isShown: boolean
+}
+
+/** In a long roll the sheet opens where the shown frame is. */
+const bringIntoSight = (card: HTMLElement | null) => card?.scrollIntoView({ block: 'nearest' })
+
+function filterLabel(filterNm: number | null | undefined): string {
+  if (filterNm === undefined) return ''
+  return filterNm === null ? 'full spectrum' : `${filterNm} nm`
+}
+
+export function FrameCard({ entry, position, isShown }: FrameCardProps) {
+  const { state, fileName, pictureUrl } = entry
+  return (
+    <GridListItem
+      id={entry.id}
+      ref={isShown ? bringIntoSight : undefined}
+      textValue={`Frame ${position}, ${fileName}${isShown ? ', shown' : ''}`}
+      className="frame-card"
+      data-shown={isShown || undefined}
+    >
+      <span className="frame-picture">
+        {state.kind === 'failed' ? (
+          <span className="frame-reason">
+            <TriangleAlert aria-hidden="true" />
+            <span>{state.reason}</span>
+          </span>
+        ) : (
+          pictureUrl && <img src={pictureUrl} alt="" draggable={false} />
+        )}
+      </span>
+      <span className="frame-line">
+        <span className="frame-number">{position}</span>
+        <span className="frame-name" title={fileName}>
+          {fileName}
+        </span>
+      </span>
+      <span className="frame-line">
+        <span className="frame-filter">{filterLabel(entry.statedFilterNm)}</span>
+        <FrameProgress state={state} />
+      </span>
+    </GridListItem>
+  )
+}
