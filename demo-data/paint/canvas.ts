@@ -46,12 +46,6 @@ export function coverIndex(band: Band, i: number, coverage: number, brush: Brush
   }
 }
 
-/** `coverIndex` at frame coordinates; outside the band nothing happens. x and y are integers. */
-function coverPixel(band: Band, x: number, y: number, coverage: number, brush: Brush): void {
-  if (x < 0 || x >= band.width || y < band.y0 || y >= band.y1) return
-  coverIndex(band, (y - band.y0) * band.width + x, coverage > 1 ? 1 : coverage, brush)
-}
-
 /** Fills row `y` from x0 to x1 (continuous frame coordinates, x0 < x1) with exact horizontal overlap × `coverage`. */
 export function coverSpan(band: Band, y: number, x0: number, x1: number, coverage: number, brush: Brush): void {
   if (y < band.y0 || y >= band.y1 || x1 <= 0 || x0 >= band.width) return
