@@ -21,7 +21,7 @@ export interface RenderedFile {
 
 async function readRaw(path: string): Promise<Uint8Array<ArrayBuffer>> {
   try {
-    return new Uint8Array(await readFile(path))
+    return await readFile(path)
   } catch (reason) {
     const { code, message } = reason as NodeJS.ErrnoException
     if (code === 'ENOENT') throw new Error(`${path} does not exist.`, { cause: reason })

@@ -11,7 +11,7 @@ import { compareSeconds } from './measure.ts'
 export const rows: BenchRows = async function* () {
   const path = benchRaw()
   const libraw = await startLibRawInNode()
-  const open = async () => decodeFrame(libraw, { fileName: path, bytes: new Uint8Array(await readFile(path)) })
+  const open = async () => decodeFrame(libraw, { fileName: path, bytes: await readFile(path) })
   const { ours, theirs } = await compareSeconds(open, [['dcraw_emu', '-h', '-Z', join(benchFolder, 'half.ppm'), path]])
   yield benchRow('24 MP raw to its first real picture ÷ dcraw_emu -h', ours, 's', theirs)
 }
