@@ -23,6 +23,11 @@ const kinds: Record<number, 'memory' | 'truncated' | 'damaged' | 'unsupported pa
   12: 'unsupported packing',
 }
 
+/** Bytes looked at to tell text from a picture: any raw file's head holds zeros or codes of control (our choice). */
+const textHead = 4096
+const isText = (bytes: Uint8Array) =>
+  bytes.subarray(0, textHead).every((byte) => byte >= 0x20 || byte === 0x09 || byte === 0x0a || byte === 0x0d)
+
 /** Why `bytes` could not be opened or unpacked; `metadata` where opening had succeeded. */
 export function failureOf(
   libraw: LibRaw,
@@ -34,6 +39,7 @@ export function failureOf(
   if (!metadata) {
     if (bytes.length === 0) return { kind: 'empty' }
     if (jpegStart.every((byte, i) => bytes[i] === byte)) return { kind: 'jpeg' }
+    if (isText(bytes)) return { kind: 'not raw' }
   }
   if ('words' in said) {
     // The runtime aborts in words when its memory cannot grow.

@@ -36,13 +36,13 @@ export function setEntryState(store: SessionStore, id: string, state: EntryState
   changeEntry(store, id, { state })
 }
 
-/** Shows a message; the same text is not shown twice at once. */
+/** Shows a message. The same text is not shown twice at once; a note makes way for the next message, a problem stays. */
 export function notify(store: SessionStore, tone: Notice['tone'], text: string): void {
-  store.setState((session) =>
-    session.notices.some((notice) => notice.text === text)
-      ? session
-      : { notices: [...session.notices, { id: crypto.randomUUID(), tone, text }] },
-  )
+  store.setState((session) => {
+    if (session.notices.some((notice) => notice.text === text)) return session
+    const staying = session.notices.filter((notice) => notice.tone === 'problem')
+    return { notices: [...staying, { id: crypto.randomUUID(), tone, text }] }
+  })
 }
 
 export function dismissNotice(store: SessionStore, id: string): void {

@@ -19,6 +19,13 @@ describe('memory', () => {
   ])('$said', ({ said }) => expect(failure(said)).toEqual({ kind: 'memory' }))
 })
 
+it('text is no raw file, whatever the decoder stumbled over', () => {
+  const opened = (content: Uint8Array) =>
+    failureOf({ explain: () => ({ code: -100008 }) } as unknown as LibRaw, null, content)
+  expect(opened(new TextEncoder().encode('Frame 3: no filter.\r\n\tcloudy, später sun\n'))).toEqual({ kind: 'not raw' })
+  expect(opened(new TextEncoder().encode('II*\0Frame 3'))).toEqual({ kind: 'damaged' })
+})
+
 it('anything unheard of keeps its words', () => {
   expect(failure({ code: 7 })).toEqual({ kind: 'other', words: 'error 7' })
   expect(failure({ words: 'unreachable' })).toEqual({ kind: 'other', words: 'unreachable' })
