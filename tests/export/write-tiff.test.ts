@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, it } from 'vitest'
 import { refuseLargeTiff } from '../../src/export/write-tiff.ts'
-import { hasTool, say, structureFaults } from '../support/outside-tools.ts'
+import { deflateIsYounger, hasTool, say, structureFaults } from '../support/outside-tools.ts'
 import { syntheticPicture, syntheticSamples } from '../support/synthetic-picture.ts'
 import { temporaryFolder } from '../support/temporary-folder.ts'
 import { exportToFile } from './export-job.ts'
@@ -32,9 +32,6 @@ it.skipIf(!hasTool('tiffinfo'))('libtiff finds nothing to warn about (skipped wi
   expect(report).toMatch(/Compression Scheme: AdobeDeflate/)
   expect(report).toMatch(/Predictor: horizontal differencing/)
 })
-
-/** exiftool 12 lists the compressions of TIFF 6.0 (1992); 8 came with Adobe's TIFF technical notes of 2002. */
-const deflateIsYounger = 'Invalid value for IFD0 tag 0x0103 Compression'
 
 it.skipIf(!hasTool('exiftool')).each(['tiff16', 'tiff8'] as const)(
   '%s: exiftool objects to nothing but the age of the compression (skipped without exiftool)',

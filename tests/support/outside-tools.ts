@@ -18,6 +18,9 @@ export function readMetadata(path: string): Record<string, string | number> {
   return JSON.parse(say('exiftool', ['-json', '-n', '-G1', path]))[0]
 }
 
+/** exiftool 12 lists the compressions of TIFF 6.0 (1992); 8 came with Adobe's TIFF technical notes of 2002. */
+export const deflateIsYounger = 'Invalid value for IFD0 tag 0x0103 Compression'
+
 /** exiftool's warnings and errors about a file's structure, none where all is well. */
 export function structureFaults(path: string): string[] {
   const report = JSON.parse(say('exiftool', ['-json', '-validate', '-warning', '-error', '-a', path]))[0]
