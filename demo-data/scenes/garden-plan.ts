@@ -15,6 +15,8 @@ export interface GardenPlan {
 
 /** Distance of the fence in m. */
 export const fenceZ = 15
+/** Front left foot and width of the bench at the end of the path. */
+export const bench = { x: -0.25, z: 14, widthM: 1.6 }
 const pathHalfM = 0.62
 const slabM = 0.62
 
@@ -31,7 +33,8 @@ export function insideBorder(x: number, z: number): number {
   const back = z - (fenceZ - 1.75 + 0.3 * Math.sin(x * 0.8))
   const right = x - (2.25 + 0.45 * Math.sin(z * 0.62 + 0.6) + 0.12 * (z - 4))
   const left = -3.9 - 0.13 * (z - 4) - 0.35 * Math.sin(z * 0.7) - x
-  return Math.max(back, right, left)
+  const seat = 1.25 - Math.abs(x - bench.x - bench.widthM / 2) + 0.08 * Math.sin(z * 5)
+  return Math.max(Math.min(back, -seat), right, left)
 }
 
 /** `sunAt` is the share of direct sun at ground level. */
@@ -51,7 +54,9 @@ export function createGardenPlan(
   const cell: Cells = { f1: 0, f2: 0, id: 0 }
 
   const fromPath = (x: number, z: number) =>
-    Math.abs(x - pathX(z)) - pathHalfM - 0.07 * noise2(z * 2.1, x > pathX(z) ? 5 : 9, seed)
+    Math.abs(x - pathX(z)) -
+    (pathHalfM + 0.5 * smooth(12.6, 13.6, z)) -
+    0.07 * noise2(z * 2.1, x > pathX(z) ? 5 : 9, seed)
   const joint = (x: number, z: number) => {
     cells2((x - pathX(z)) / slabM + 0.5, z / slabM, seed + 3, cell)
     return (cell.f2 - cell.f1) * slabM * 0.55 + 0.012 * fbm2(x / 0.09, z / 0.09, 3, seed + 5)
@@ -79,7 +84,7 @@ export function createGardenPlan(
     bladeColour(x, z, chance, brush) {
       const sun = sunAt(x, z) * (0.5 + 0.5 * sunUp)
       const share = Math.min(0.9, Math.max(0, dryness(x, z) + 0.5 * (chance - 0.6)))
-      lightMix(brush, grass, dry, share, sun * (0.7 + 0.5 * chance), 0.75, 0, 0.12 * (0.2 + 0.8 * sun))
+      lightMix(brush, grass, dry, share, sun * (0.7 + 0.5 * chance), 0.9, 0, 0.34 * (0.15 + 0.85 * sun))
       scale(brush, mown(x) * Math.max(0.5, 0.95 + 0.3 * fbm2(x / 0.3, z / 0.3, 3, seed + 2)))
     },
     colour(x, z, across, along, brush) {
@@ -113,7 +118,7 @@ export function createGardenPlan(
           (0.72 + 0.22 * tone + 0.16 * worn + 0.1 * grain) * (0.28 + 0.72 * open) * (1 - 0.25 * smooth(-0.06, 0, path)),
         )
       } else {
-        lightMix(brush, grass, dry, Math.max(0, dryness(x, z)), 0.5 * direct, 0.4, 0, 0.05)
+        lightMix(brush, grass, dry, Math.max(0, dryness(x, z)), 0.6 * direct, 0.5, 0, 0.15 * (0.2 + 0.8 * direct))
         scale(brush, 0.55 + 0.12 * fbm2(x / 0.2, z / 0.2, 3, seed + 31, fp / 0.2))
       }
     },

@@ -5,10 +5,9 @@ import { light, lightMix, scale } from '../paint/brush.ts'
 import { growBush } from '../paint/bush.ts'
 import { addLeaf, addLimb, createFoliage, type Foliage } from '../paint/foliage.ts'
 import { createStream, hash, hashUnit } from '../paint/hash.ts'
-import { growRosette } from '../paint/herbs.ts'
 import { fbm2 } from '../paint/noise.ts'
 import type { Dye } from '../paint/place-foliage.ts'
-import { fenceZ, insideBorder } from './garden-plan.ts'
+import { bench, fenceZ, insideBorder } from './garden-plan.ts'
 
 const kind = { leaf: 0, maple: 1, pine: 2, yellow: 3, white: 4, gold: 5, orange: 6, eye: 7 } as const
 
@@ -28,10 +27,10 @@ function growFlower(
   const y = heightM
   addLimb(foliage, x, 0, z, 0.0035, (x + tx) / 2, y * 0.55, (z + tz) / 2, 0.003)
   addLimb(foliage, (x + tx) / 2, y * 0.55, (z + tz) / 2, 0.003, tx, y, tz, 0.0022)
-  for (let l = 0; l < 7; l++) {
-    const t = 0.1 + 0.11 * l
+  for (let l = 0; l < 11; l++) {
+    const t = 0.06 + 0.075 * l
     const a = l * 2.4 + next()
-    const m = heightM * (0.26 - 0.02 * l)
+    const m = heightM * (0.23 - 0.013 * l)
     addLeaf(
       foliage,
       x + (tx - x) * t,
@@ -43,7 +42,7 @@ function growFlower(
       0,
       1,
       -0.4,
-      m * 0.15,
+      m * 0.1,
       next() - 0.5,
     )
   }
@@ -78,6 +77,21 @@ function growFlower(
   }
 }
 
+/** A low mound of small leaves that covers the soil. */
+function growCushion(foliage: Foliage, x: number, z: number, front: boolean, seed: number): void {
+  const size = hashUnit(seed, 2)
+  growBush(foliage, {
+    seed,
+    foot: [x, 0, z],
+    heightM: (front ? 0.12 : 0.24) + 0.14 * size,
+    widthM: 0.3 + 0.2 * size,
+    clear: 0,
+    leaves: 420,
+    leafM: 0.026 + 0.016 * hashUnit(seed, 3),
+    kind: hashUnit(seed, 4) < 0.5 ? kind.leaf : kind.maple,
+  })
+}
+
 /** Grows both borders. Leaf kinds are those that `borderDye` colours. */
 export function growBorders(seed: number): Foliage {
   const plants = createFoliage()
@@ -92,7 +106,7 @@ export function growBorders(seed: number): Foliage {
         ? 4.25 + 0.17 * (z - 4) + 0.9 * next()
         : -5.6 - 0.2 * (z - 4) - 0.7 * next()
     const heightM = back ? 0.8 + 1.25 * next() : 0.7 + 0.9 * next()
-    if (back && Math.abs(x - 0.5) < 1.5) continue
+    if (back && Math.abs(x - bench.x - bench.widthM / 2) < 1.7) continue
     growBush(plants, {
       seed: hash(seed, 8, i),
       foot: [x, 0, z],
@@ -115,7 +129,7 @@ export function growBorders(seed: number): Foliage {
       const drift = fbm2(x / 1.3, z / 1.3, 2, seed + 51)
       const bloom = fbm2(x / 1.1 + 20, z / 1.1, 2, seed + 53)
       const front = inside < 0.38
-      if (front || hashUnit(own, 1) < 0.35) growRosette(plants, x, 0, z, 0.1 + 0.1 * hashUnit(own, 2), own)
+      if (hashUnit(own, 1) < (front ? 0.8 : 0.3)) growCushion(plants, x, z, front, own)
       if (bloom < -0.45) continue
       const flower = drift > 0.16 ? kind.white : drift > -0.22 ? kind.gold : kind.orange
       const heads = front ? 1 : 2
@@ -125,7 +139,7 @@ export function growBorders(seed: number): Foliage {
           x + 0.12 * h,
           z + 0.05 * h,
           (front ? 0.2 : 0.36 + 0.2 * inside) + 0.2 * hashUnit(own, h, 4),
-          0.026 + 0.012 * hashUnit(own, h, 5),
+          0.019 + 0.011 * hashUnit(own, h, 5),
           flower,
           hash(own, h),
         )
