@@ -119,17 +119,4 @@ describe('real files', () => {
       })
     },
   )
-
-  const noMosaic = real('c330.raw')
-  it.skipIf(!existsSync(noMosaic))(
-    'without a mosaic open by three channels (skipped where the file is missing)',
-    async () => {
-      const bytes = Uint8Array.from(readFileSync(noMosaic))
-      const { sensor, overview, warnings } = await decodeFrame(libraw, { fileName: 'c330.raw', bytes })
-      expect(sensor).toMatchObject({ kind: 'linear', width: 1216, height: 912, black: [0, 0, 0], white: 65535 })
-      expect(warnings).toEqual([])
-      expect(overview.rgba.every(Number.isFinite)).toBe(true)
-      expect(Math.max(...sensor.codes.slice(0, 90000))).toBeGreaterThan(20000)
-    },
-  )
 })
