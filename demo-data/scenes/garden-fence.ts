@@ -13,6 +13,8 @@ import { fenceZ } from './garden-plan.ts'
 const halfM = 11
 const heightM = 1.85
 const capM = 0.07
+/** Boards are rotten in their lowest 25 cm; the fence uses what is above. */
+const soundM = 0.26
 
 /** `sunAt` is the share of direct sun at a point in space. */
 export function createGardenFence(
@@ -39,7 +41,7 @@ export function createGardenFence(
       const brush = createBrush()
       const spot: BoardSpot = { lightness: 1, fresh: 0, gap: 0 }
       paintPlane(band, camera, plane, rectangle(0, heightM), brush, (s, t, along, up) => {
-        boardAt(s, t, along, up, seed, spot)
+        boardAt(s, t + soundM, along, up, seed, spot)
         const shadow = t > heightM - 0.07 ? 0.15 : 1
         const direct = facing * shadow * sunAt(s - halfM, t, fenceZ)
         lightMix(brush, timber, wood, 0.25 + 0.5 * spot.fresh, direct, 0.28 + 0.22 * (t / heightM), 0, 0.06)

@@ -92,7 +92,7 @@ function growCushion(foliage: Foliage, x: number, z: number, front: boolean, see
   })
 }
 
-/** Grows both borders. Leaf kinds are those that `borderDye` colours. */
+/** Grows both borders and the daisies in the lawn. Leaf kinds are those that `borderDye` colours. */
 export function growBorders(seed: number): Foliage {
   const plants = createFoliage()
   for (let i = 0; i < 23; i++) {
@@ -145,6 +145,12 @@ export function growBorders(seed: number): Foliage {
         )
     }
   }
+  for (let i = 0; i < 900; i++) {
+    const z = 3.8 + 9 * hashUnit(seed, 61, i) ** 1.3
+    const x = (2 * hashUnit(seed, 62, i) - 1) * 0.58 * z
+    if (insideBorder(x, z) > -0.1 || fbm2(x / 0.9, z / 0.9, 2, seed + 63) < 0.12) continue
+    growFlower(plants, x, z, 0.045 + 0.02 * hashUnit(seed, 64, i), 0.0085, kind.white, hash(seed, 65, i))
+  }
   return plants
 }
 
@@ -167,10 +173,10 @@ export function borderDye(palette: Palette, sunAt: (x: number, y: number, z: num
           green[part.kind],
           yellow,
           part.tint > 0.7 ? 0.4 : 0,
-          1.35 * sun,
-          0.8 * part.sky,
+          1.6 * sun,
+          part.sky,
           0,
-          0.05 + 0.22 * part.sky,
+          0.05 + 0.36 * part.sky,
         )
       scale(brush, 1 + 0.15 * part.tint)
     },

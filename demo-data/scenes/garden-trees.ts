@@ -38,6 +38,26 @@ export function growFruitTree(seed: number): { tree: Foliage; trunkM: number } {
   return { tree, trunkM }
 }
 
+/** A tree outside the picture, to the left of the camera, that throws its shade across the near lawn. */
+export function growShadeTree(seed: number): Foliage {
+  const tree = createFoliage()
+  growTree(tree, {
+    seed: seed + 40,
+    foot: [-7.1, 0, 3.1],
+    lean: 0.02,
+    heightM: 5.2,
+    radiusM: 2.5,
+    clearM: 1.6,
+    lobes: 24,
+    points: 2200,
+    leafM: 0.08,
+    leavesPerTwig: 7,
+    twigs: 3,
+    leafiness: 0.9,
+  })
+  return tree
+}
+
 /** Adds the fruit tree's crown to `strokes` and returns its trunk. */
 export function placeFruitTree(
   strokes: Strokes,
@@ -46,6 +66,7 @@ export function placeFruitTree(
   seed: number,
   sun: Vector,
   { tree, trunkM }: { tree: Foliage; trunkM: number },
+  crownAt: (x: number, y: number, z: number) => number,
 ): Solid {
   const leaf = palette.of('mapleLeaf')
   const yellow = palette.of('yellowLeaf')
@@ -72,10 +93,10 @@ export function placeFruitTree(
     second: palette.of('lichen'),
     seed,
   }
-  return createTrunk(camera, trunk, palette.of('grass'), (brush, first, second, share, _x, y, _z, facing) => {
+  return createTrunk(camera, trunk, palette.of('grass'), (brush, first, second, share, px, y, pz, facing) => {
     const direct = Math.max(0, facing[0] * sun[0] + facing[1] * sun[1] + facing[2] * sun[2])
-    const open = 1 - 0.85 * Math.min(1, Math.max(0, (y - 0.45) / 0.7))
-    lightMix(brush, first, second, share, 1.1 * direct * open, 0.25 + 0.4 * open, 0, 0.22)
+    const open = 1 - 0.7 * Math.min(1, Math.max(0, (y - 0.3) / 1.3))
+    lightMix(brush, first, second, share, 1.1 * direct * (0.1 + 0.9 * crownAt(px, y, pz)), 0.25 + 0.4 * open, 0, 0.22)
   })
 }
 

@@ -15,7 +15,7 @@ import { createBench } from './garden-bench.ts'
 import { createGardenFence } from './garden-fence.ts'
 import { bench, createGardenPlan, fenceZ } from './garden-plan.ts'
 import { borderDye, growBorders } from './garden-plants.ts'
-import { growFruitTree, placeFruitTree, placeNeighbours } from './garden-trees.ts'
+import { growFruitTree, growShadeTree, placeFruitTree, placeNeighbours } from './garden-trees.ts'
 
 export const garden: Scene = {
   id: 'garden',
@@ -32,15 +32,17 @@ export const garden: Scene = {
     const fruit = growFruitTree(seed)
     const plants = growBorders(seed)
     const crown = castFoliage(fruit.tree, sun)
+    const beside = castFoliage(growShadeTree(seed), sun)
     const low = castFoliage(plants, sun)
     const along = (x: number, y: number) => x - (sun[0] * y) / sun[1]
     const back = (z: number, y: number) => z - (sun[2] * y) / sun[1]
-    const crownAt = (x: number, y: number, z: number) => crown.sunAt(along(x, y), back(z, y))
+    const crownAt = (x: number, y: number, z: number) =>
+      crown.sunAt(along(x, y), back(z, y)) * beside.sunAt(along(x, y), back(z, y))
     const sunAt = (x: number, y: number, z: number) => crownAt(x, y, z) * low.sunAt(along(x, y), back(z, y))
     const plan = createGardenPlan(palette, seed, sun[1], (x, z) => sunAt(x, 0, z))
 
     const strokes = createStrokes()
-    const trunk = placeFruitTree(strokes, camera, palette, seed, sun, fruit)
+    const trunk = placeFruitTree(strokes, camera, palette, seed, sun, fruit, crownAt)
     placeNeighbours(strokes, camera, palette, seed, sun, air)
     const lit = lightFoliage(plants, { sun, cellM: 0.12, extinction: 0.8 })
     placeFoliage(strokes, plants, lit, camera, sun, borderDye(palette, crownAt))
