@@ -12,8 +12,10 @@ interface FrameCardProps {
   readonly isShown: boolean
 }
 
-/** In a long roll the sheet opens where the shown frame is. */
-const bringIntoSight = (card: HTMLElement | null) => card?.scrollIntoView({ block: 'nearest' })
+/** The sheet opens at the shown frame, in a long roll and for the keys, unless someone is already moving through it. */
+function startHere(card: HTMLElement | null) {
+  if (card && !card.parentElement?.contains(document.activeElement)) card.focus()
+}
 
 function filterLabel(filterNm: number | null | undefined): string {
   if (filterNm === undefined) return ''
@@ -25,7 +27,7 @@ export function FrameCard({ entry, position, isShown }: FrameCardProps) {
   return (
     <GridListItem
       id={entry.id}
-      ref={isShown ? bringIntoSight : undefined}
+      ref={isShown ? startHere : undefined}
       textValue={`Frame ${position}, ${fileName}${isShown ? ', shown' : ''}`}
       className="frame-card"
       data-shown={isShown || undefined}
