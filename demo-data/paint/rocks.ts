@@ -1,0 +1,38 @@
+// Sea rocks as part of a landscape: domes pressed out of round, cut into ledges and crags. Heights in metres above still water.
+// One function of X and Z, so that a rock can cast shadows and stand in water like any other ground.
+import { fbm2, noise2 } from './noise.ts'
+
+export interface Rock {
+  readonly x: number
+  readonly z: number
+  readonly radiusM: number
+  readonly heightM: number
+  /** Exponent of the dome: .6 = boulder, .25 = tower. */
+  readonly blunt: number
+}
+
+/** Height of the highest rock over X, Z, or a large negative number where there is none. */
+export function rockHeight(rocks: readonly Rock[], x: number, z: number, footprintM: number): number {
+  let best = -99
+  for (let i = 0; i < rocks.length; i++) {
+    const rock = rocks[i]
+    const dx = (x - rock.x) / rock.radiusM
+    const dz = (z - rock.z) / rock.radiusM
+    const rough = dx * dx + dz * dz
+    if (rough > 2.2) continue
+    const warp = 0.3 * noise2(dx * 1.4 + i * 7.1, dz * 1.4, 311) + 0.14 * noise2(dx * 4.1, dz * 4.1 + i * 3.3, 312)
+    const q = rough * (1 + warp * 1.5)
+    if (q >= 1) continue
+    const dome = (1 - q) ** rock.blunt
+    const cell = Math.min(1.6, rock.radiusM * 0.42)
+    const lean = dx * 0.5 + dz * 0.3
+    const crag = 1 - Math.abs(fbm2(x / cell + i * 5, z / cell, 6, 313 + i, footprintM / cell)) * 1.5
+    const raw = rock.heightM * (dome * (0.78 + 0.22 * lean) + 0.26 * (crag - 0.6) * Math.sqrt(dome))
+    const ledge = Math.max(0.28, rock.heightM * 0.13)
+    const step = raw / ledge + 0.5 * lean
+    const f = step - Math.floor(step)
+    const h = raw + 0.45 * ledge * (f * f * (3 - 2 * f) - f)
+    if (h > best) best = h
+  }
+  return best
+}

@@ -1,0 +1,67 @@
+// The ground of the coast: a beach that dips to the left, a grassed headland on the right, sea rocks and a stack.
+// Metres; 0 is still water. The water's edge is a curve X = edgeAt(Z), from which beach, surf and headland take their distances.
+import { fbm2, noise2 } from '../paint/noise.ts'
+import { type Rock, rockHeight } from '../paint/rocks.ts'
+import { seaHeight } from '../paint/sea.ts'
+
+export const rocks: readonly Rock[] = [
+  { x: -30, z: 135, radiusM: 10, heightM: 26, blunt: 0.26 },
+  { x: -20, z: 128, radiusM: 5, heightM: 8, blunt: 0.4 },
+  { x: -5, z: 92, radiusM: 5, heightM: 3.6, blunt: 0.6 },
+  { x: 9, z: 78, radiusM: 4.5, heightM: 3, blunt: 0.6 },
+  { x: -11, z: 42, radiusM: 4.4, heightM: 2.6, blunt: 0.6 },
+  { x: -6.4, z: 27, radiusM: 2.8, heightM: 1.7, blunt: 0.6 },
+  { x: 1.2, z: 39, radiusM: 2.5, heightM: 1.4, blunt: 0.6 },
+  { x: 6.2, z: 29, radiusM: 2.3, heightM: 1.2, blunt: 0.6 },
+  { x: -2.6, z: 16.5, radiusM: 1.5, heightM: 1, blunt: 0.6 },
+  { x: 14, z: 34, radiusM: 4.6, heightM: 3.4, blunt: 0.6 },
+  { x: 9.6, z: 20, radiusM: 3.2, heightM: 2.1, blunt: 0.6 },
+  { x: 4.6, z: 10.4, radiusM: 2.1, heightM: 1.5, blunt: 0.6 },
+  { x: 2.1, z: 12.6, radiusM: 1.1, heightM: 0.75, blunt: 0.6 },
+  { x: 24, z: 62, radiusM: 6, heightM: 4.4, blunt: 0.6 },
+]
+
+function smooth(from: number, to: number, v: number): number {
+  const t = Math.min(1, Math.max(0, (v - from) / (to - from)))
+  return t * t * (3 - 2 * t)
+}
+
+function edgeAt(z: number): number {
+  return -2 + 0.28 * z - 85 * smooth(130, 330, z) + 500 * smooth(400, 760, z) + 1.1 * noise2(z / 9, 1.5, 351)
+}
+
+/** Metres seaward of the water's edge, negative on land. */
+export function seawardAt(x: number, z: number): number {
+  return (edgeAt(z) - x) * 0.96
+}
+
+/** Height of sand and headland without rocks. */
+export function groundHeight(x: number, z: number, footprintM: number): number {
+  const inland = -seawardAt(x, z)
+  if (inland < -3) return -0.3
+  const beach = 0.055 * inland + 0.05 * noise2(x / 3.2, z / 4.1, 352)
+  if (z < 85 || inland < 0) return beach
+  const rise = smooth(85, 200, z)
+  const rugged = fbm2(x / 22, z / 26, 6, 353, footprintM / 22)
+  const back = inland + 7 * rugged
+  return (
+    beach * (1 - rise) +
+    rise * (9 * smooth(0, 9, back) + 36 * smooth(4, 130, back) + 2.6 * rugged * smooth(2, 20, back))
+  )
+}
+
+export function solidHeight(x: number, z: number, footprintM: number): number {
+  return Math.max(groundHeight(x, z, footprintM), rockHeight(rocks, x, z, footprintM))
+}
+
+/** What the eye meets: ground, rock or water, whichever is highest. */
+export function coastHeight(x: number, z: number, footprintM: number): number {
+  const seaward = seawardAt(x, z)
+  const solid = solidHeight(x, z, footprintM)
+  return seaward < -1 ? solid : Math.max(solid, seaHeight(seaward, z, footprintM))
+}
+
+/** Nothing stands higher than this at a distance Z. */
+export function coastCeiling(_x: number, z: number): number {
+  return z < 70 ? 6 : z < 900 ? 60 : 2
+}

@@ -1,0 +1,118 @@
+// Colours of the coast at a point: wet and dry sand, rock with a dark wet foot, turf, water with sky in it, foam.
+// Chooses by which surface is highest, so colours and shapes cannot disagree.
+import type { Palette } from '../light/triplets.ts'
+import { type Brush, light, lightMix, scale } from '../paint/brush.ts'
+import type { Camera } from '../paint/camera.ts'
+import { fbm2 } from '../paint/noise.ts'
+import { rockHeight } from '../paint/rocks.ts'
+import { foamShare, seaHeight } from '../paint/sea.ts'
+import type { ClearSky } from '../paint/sky.ts'
+import { coastHeight, groundHeight, rocks, seawardAt } from './coast-land.ts'
+
+function smooth(from: number, to: number, v: number): number {
+  const t = Math.min(1, Math.max(0, (v - from) / (to - from)))
+  return t * t * (3 - 2 * t)
+}
+
+/** Returns a function that sets the brush to what lies at X, Z. */
+export function createCoastShader(
+  palette: Palette,
+  camera: Camera,
+  sky: ClearSky,
+  sun: readonly [number, number, number],
+  sunShare: (x: number, y: number, z: number) => number,
+): (x: number, z: number, brush: Brush) => void {
+  const [rock, lichen, dry, wet, foam, water, grass, straw] = (
+    ['rock', 'lichen', 'sand', 'sandWet', 'foam', 'water', 'grass', 'dryGrass'] as const
+  ).map((name) => palette.of(name))
+  const above = new Float64Array(3)
+  return (x, z, brush) => {
+    const acrossM = z / camera.focalPx
+    const alongM = (acrossM * z) / camera.eyeM
+    const grainM = Math.sqrt(acrossM * Math.min(alongM, 40 * acrossM))
+    const seaward = seawardAt(x, z)
+    const ground = groundHeight(x, z, acrossM)
+    const crag = rockHeight(rocks, x, z, acrossM)
+    const solid = Math.max(ground, crag)
+    const sea = seaward < -1 ? -99 : seaHeight(seaward, z, acrossM)
+    const y = Math.max(solid, sea)
+    const e = Math.max(0.03, acrossM)
+    let slopeX = (coastHeight(x + e, z, acrossM) - y) / e
+    let slopeZ = (coastHeight(x, z + e, acrossM) - y) / e
+    const onWater = sea >= solid
+    if (onWater) {
+      slopeX +=
+        0.09 * fbm2(x / 0.5, z / 0.8, 4, 361, alongM / 0.8) + 0.05 * fbm2(x / 2.3, z / 3.4, 3, 364, alongM / 3.4)
+      slopeZ +=
+        0.12 * fbm2(x / 0.5 + 9, z / 0.8, 4, 362, alongM / 0.8) + 0.05 * fbm2(x / 2.3, z / 3.4, 3, 365, alongM / 3.4)
+    } else if (grainM < 0.2) {
+      const fine = crag > ground ? 0.5 : 0.06
+      slopeX += fine * fbm2(x / 0.2, z / 0.2, 5, 366, grainM / 0.2)
+      slopeZ += fine * fbm2(x / 0.2 + 7, z / 0.2, 5, 367, grainM / 0.2)
+    }
+    const n = 1 / Math.sqrt(1 + slopeX * slopeX + slopeZ * slopeZ)
+    const facing = Math.max(0, (sun[1] - slopeX * sun[0] - slopeZ * sun[2]) * n)
+    const seen = facing > 0 ? sunShare(x, y + 0.02, z) : 0
+    const open = 0.35 + 0.65 * n
+    if (onWater) {
+      const far = Math.hypot(x, z, camera.eyeM - y)
+      const vx = x / far
+      const vy = (y - camera.eyeM) / far
+      const vz = z / far
+      const cos = Math.min(1, Math.max(0.06, (vx * slopeX - vy + vz * slopeZ) * n))
+      const fresnel = 0.02 + 0.98 * (1 - cos) ** 5
+      const rx = vx - 2 * cos * slopeX * n
+      const ry = Math.max(0.02, vy + 2 * cos * n)
+      const rz = vz - 2 * cos * slopeZ * n
+      sky.colour(rx / Math.max(0.2, rz), ry / Math.max(0.2, rz), above)
+      const glint = Math.max(0, rx * sun[0] + ry * sun[1] + rz * sun[2]) ** 90 * 9 * seen
+      const depth = smooth(0, 1.2, sea - solid)
+      lightMix(brush, wet, water, 0.35 + 0.65 * depth, 0.55 * facing * seen, 0.6 * open)
+      const k = 1 - fresnel
+      brush.r = brush.r * k + fresnel * (above[0] * 1.35 + glint)
+      brush.g = brush.g * k + fresnel * (above[1] * 1.35 + glint * 0.62)
+      brush.b = brush.b * k + fresnel * (above[2] * 1.35 + glint * 0.4)
+      let white = foamShare(seaward, z, grainM)
+      const near = rockHeight(rocks, x + 0.35, z + 0.3, 0.5) + rockHeight(rocks, x - 0.35, z - 0.3, 0.5)
+      if (near > -150 || crag > -0.5)
+        white = Math.max(white, smooth(-0.2, 0.5, 0.25 + fbm2(x / 0.5, z / 0.5, 4, 368, grainM / 0.5)))
+      if (white > 0.01) {
+        const { r, g, b, material } = brush
+        light(brush, foam, 0.2 + 0.85 * facing * seen, 0.9 * open)
+        scale(brush, 0.92 + 0.14 * fbm2(x / 0.16, z / 0.2, 3, 363, grainM / 0.16))
+        brush.r = r + (brush.r - r) * white
+        brush.g = g + (brush.g - g) * white
+        brush.b = b + (brush.b - b) * white
+        if (white < 0.5) brush.material = material
+      }
+      return
+    }
+    const patch = fbm2(x / 1.3, z / 1.3, 5, 369, grainM / 1.3)
+    const steep = Math.hypot(slopeX, slopeZ)
+    if (crag > ground) {
+      const damp = smooth(0.95, 0.35, y / (z > 90 ? 3 : 1) + 0.3 * patch)
+      lightMix(brush, rock, lichen, 0.4 * smooth(0.2, 0.7, patch) * (1 - damp), facing * seen + 0.04, open * 0.9)
+      scale(brush, (1 + 0.3 * patch) * (1 - 0.62 * damp))
+    } else if (z > 85 && y > 3) {
+      const turf = smooth(1.25, 0.6, steep + 0.5 * patch) * smooth(6, 11, y + 3 * patch)
+      lightMix(brush, grass, straw, 0.3 + 0.3 * patch, facing * seen + 0.05, open)
+      const { r, g, b, material } = brush
+      const blades = 1 + 0.35 * fbm2(x / 0.9, z / 1.6, 4, 370, grainM / 0.9) + 0.2 * patch
+      light(brush, rock, facing * seen + 0.04, open)
+      scale(brush, 1 + 0.3 * patch)
+      brush.r += (r * blades - brush.r) * turf
+      brush.g += (g * blades - brush.g) * turf
+      brush.b += (b * blades - brush.b) * turf
+      if (turf > 0.5) brush.material = material
+    } else {
+      const damp = smooth(3.2, 0.9, -seaward + 0.7 * patch)
+      lightMix(brush, dry, wet, damp, facing * seen + 0.03, open)
+      scale(brush, 1 + 0.08 * patch + 0.1 * fbm2(x / 0.012, z / 0.03, 3, 371, grainM / 0.012))
+      const shine = 0.28 * smooth(1.7, 0.2, -seaward + 0.5 * patch)
+      sky.colour(x / z, 0.25, above)
+      brush.r += above[0] * shine
+      brush.g += above[1] * shine
+      brush.b += above[2] * shine
+    }
+  }
+}
