@@ -23,15 +23,40 @@ const softwareGl = [
 
 /** Parts of the component library that the screen is made of. */
 const screenParts = [
-  ...['Button', 'Dialog', 'FileTrigger', 'GridList', 'Group', 'Heading', 'Label', 'ListBox', 'Menu', 'Modal'],
-  ...['Popover', 'ProgressBar', 'Select', 'Switch', 'Tooltip'],
+  'Button',
+  'Dialog',
+  'FileTrigger',
+  'GridList',
+  'Group',
+  'Heading',
+  'Label',
+  'ListBox',
+  'Menu',
+  'Modal',
+  'Popover',
+  'ProgressBar',
+  'Select',
+  'Switch',
+  'Tooltip',
 ]
 
 // Packages found only while a test runs would make the page reload in its middle.
 const optimizeDeps = {
   include: [
-    ...['three', 'colorjs.io', 'comlink', 'browser-fs-access', 'idb', 'valibot', 'zustand', 'zustand/vanilla'],
-    ...['react', 'react-dom', 'react-dom/client', 'react/jsx-runtime', 'react/jsx-dev-runtime', 'lucide-react'],
+    'three',
+    'colorjs.io',
+    'comlink',
+    'browser-fs-access',
+    'idb',
+    'valibot',
+    'zustand',
+    'zustand/vanilla',
+    'react',
+    'react-dom',
+    'react-dom/client',
+    'react/jsx-runtime',
+    'react/jsx-dev-runtime',
+    'lucide-react',
     ...screenParts.map((part) => `react-aria-components/${part}`),
   ],
   exclude: ['@jsquash/jpeg', 'libraw-wasm'],
