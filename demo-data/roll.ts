@@ -103,7 +103,7 @@ export const roll: readonly RollFrame[] = [
     sensor: 'B',
     filter: 'none',
     seed: 107,
-    exposure: { phase: 'GRBG', black: [255, 258, 257, 256], orientation: 1, iso: 200, exposureEv: -0.1 },
+    exposure: { phase: 'GRBG', black: [255, 258, 257, 256], orientation: 1, iso: 200, exposureEv: 0.35 },
     shot: { lens, exposureTime: [1, 250], aperture: 7.1, focalLengthMm: 32, takenAt: '2024:07:13 11:02:33' },
   },
   {
@@ -113,7 +113,7 @@ export const roll: readonly RollFrame[] = [
     sensor: 'B',
     filter: '590',
     seed: 108,
-    exposure: { phase: 'RGGB', black: [255, 258, 257, 256], orientation: 1, iso: 200, exposureEv: -0.35 },
+    exposure: { phase: 'RGGB', black: [255, 258, 257, 256], orientation: 1, iso: 200, exposureEv: 0.2 },
     shot: { lens, exposureTime: [1, 320], aperture: 8, focalLengthMm: 27, takenAt: '2024:08:03 10:11:48' },
   },
 ]

@@ -84,8 +84,8 @@ export function createGardenPlan(
     bladeColour(x, z, chance, brush) {
       const sun = sunAt(x, z) * (0.5 + 0.5 * sunUp)
       const share = Math.min(0.9, Math.max(0, dryness(x, z) + 0.5 * (chance - 0.6)))
-      lightMix(brush, grass, dry, share, sun * (0.7 + 0.5 * chance), 0.9, 0, 0.34 * (0.15 + 0.85 * sun))
-      scale(brush, mown(x) * Math.max(0.5, 0.95 + 0.3 * fbm2(x / 0.3, z / 0.3, 3, seed + 2)))
+      lightMix(brush, grass, dry, share, sun * (0.7 + 0.5 * chance), 0.9, 0, 0.36 * (0.3 + 0.7 * sun))
+      scale(brush, 1.15 * mown(x) * Math.max(0.5, 0.95 + 0.3 * fbm2(x / 0.3, z / 0.3, 3, seed + 2)))
     },
     colour(x, z, across, along, brush) {
       const fp = Math.max(across, along * 0.6)

@@ -7,7 +7,7 @@ import { addLeaf, addLimb, createFoliage, type Foliage } from '../paint/foliage.
 import { createStream, hash, hashUnit } from '../paint/hash.ts'
 import { fbm2 } from '../paint/noise.ts'
 import type { Dye } from '../paint/place-foliage.ts'
-import { bench, fenceZ, insideBorder } from './garden-plan.ts'
+import { bench, fenceZ, insideBorder, pathX } from './garden-plan.ts'
 
 const kind = { leaf: 0, maple: 1, pine: 2, yellow: 3, white: 4, gold: 5, orange: 6, eye: 7 } as const
 
@@ -54,7 +54,7 @@ function growFlower(
     const ax = Math.cos(a) * petalM
     const az = Math.sin(a) * petalM
     const m = 0.85 + 0.3 * next()
-    addLeaf(foliage, tx, y, tz, ax * m, -(ax * nx + az * nz) * m, az * m, nx, 1, nz, petalM * 0.19, next() - 0.5, petal)
+    addLeaf(foliage, tx, y, tz, ax * m, -(ax * nx + az * nz) * m, az * m, nx, 1, nz, petalM * 0.15, next() - 0.5, petal)
   }
   for (let e = 0; e < 5; e++) {
     const a = e * 1.2566
@@ -148,7 +148,8 @@ export function growBorders(seed: number): Foliage {
   for (let i = 0; i < 900; i++) {
     const z = 3.8 + 9 * hashUnit(seed, 61, i) ** 1.3
     const x = (2 * hashUnit(seed, 62, i) - 1) * 0.58 * z
-    if (insideBorder(x, z) > -0.1 || fbm2(x / 0.9, z / 0.9, 2, seed + 63) < 0.12) continue
+    if (insideBorder(x, z) > -0.1 || Math.abs(x - pathX(z)) < 0.8 || fbm2(x / 0.9, z / 0.9, 2, seed + 63) < 0.12)
+      continue
     growFlower(plants, x, z, 0.045 + 0.02 * hashUnit(seed, 64, i), 0.0085, kind.white, hash(seed, 65, i))
   }
   return plants

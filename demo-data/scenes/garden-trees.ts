@@ -53,7 +53,7 @@ export function growShadeTree(seed: number): Foliage {
     leafM: 0.08,
     leavesPerTwig: 7,
     twigs: 3,
-    leafiness: 0.9,
+    leafiness: 0.5,
   })
   return tree
 }
@@ -71,14 +71,14 @@ export function placeFruitTree(
   const leaf = palette.of('mapleLeaf')
   const yellow = palette.of('yellowLeaf')
   const bark = palette.of('bark')
-  placeFoliage(strokes, tree, lightFoliage(tree, { sun, cellM: 0.22, extinction: 0.75 }), camera, sun, {
+  placeFoliage(strokes, tree, lightFoliage(tree, { sun, cellM: 0.22, extinction: 0.6 }), camera, sun, {
     leaf(part, brush) {
       const turned = part.tint > 0.75 ? 0.3 : 0
-      lightMix(brush, leaf, yellow, turned, 1.65 * part.sun, part.sky, 0, 0.08 + 0.45 * part.sky)
+      lightMix(brush, leaf, yellow, turned, 1.65 * part.sun, part.sky, 0, 0.15 + 0.45 * part.sky)
       scale(brush, 1 + 0.14 * part.tint)
     },
     limb(part, brush) {
-      light(brush, bark, 1.3 * part.sun, part.sky, 0, 0.16)
+      light(brush, bark, 1.3 * part.sun, 0.12 + part.sky, 0, 0.24)
     },
   })
   const [x, , z] = foot
@@ -95,8 +95,17 @@ export function placeFruitTree(
   }
   return createTrunk(camera, trunk, palette.of('grass'), (brush, first, second, share, px, y, pz, facing) => {
     const direct = Math.max(0, facing[0] * sun[0] + facing[1] * sun[1] + facing[2] * sun[2])
-    const open = 1 - 0.7 * Math.min(1, Math.max(0, (y - 0.3) / 1.3))
-    lightMix(brush, first, second, share, 1.1 * direct * (0.1 + 0.9 * crownAt(px, y, pz)), 0.25 + 0.4 * open, 0, 0.22)
+    const open = 1 - 0.85 * Math.min(1, Math.max(0, (y - 0.4) / 1.1))
+    lightMix(
+      brush,
+      first,
+      second,
+      share,
+      1.1 * direct * open ** 2 * (0.1 + 0.9 * crownAt(px, y, pz)),
+      0.25 + 0.4 * open,
+      0,
+      0.22,
+    )
   })
 }
 
