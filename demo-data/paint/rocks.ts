@@ -7,7 +7,7 @@ export interface Rock {
   readonly z: number
   readonly radiusM: number
   readonly heightM: number
-  /** Exponent of the dome: .6 = boulder, .25 = tower. */
+  /** Roundness of the profile: 1 = dome, .3 = tower. */
   readonly blunt: number
 }
 
@@ -20,14 +20,15 @@ export function rockHeight(rocks: readonly Rock[], x: number, z: number, footpri
     const dz = (z - rock.z) / rock.radiusM
     const rough = dx * dx + dz * dz
     if (rough > 2.2) continue
-    const warp = 0.3 * noise2(dx * 1.4 + i * 7.1, dz * 1.4, 311) + 0.14 * noise2(dx * 4.1, dz * 4.1 + i * 3.3, 312)
+    const warp = 0.42 * noise2(dx * 1.4 + i * 7.1, dz * 1.4, 311) + 0.14 * noise2(dx * 4.1, dz * 4.1 + i * 3.3, 312)
     const q = rough * (1 + warp * 1.5)
     if (q >= 1) continue
-    const dome = (1 - q) ** rock.blunt
-    const cell = Math.min(1.6, rock.radiusM * 0.42)
+    const dome = 1 - q ** (1 / rock.blunt)
+    const cell = Math.min(3.4, rock.radiusM * 0.5)
     const lean = dx * 0.5 + dz * 0.3
     const crag = 1 - Math.abs(fbm2(x / cell + i * 5, z / cell, 6, 313 + i, footprintM / cell)) * 1.5
-    const raw = rock.heightM * (dome * (0.78 + 0.22 * lean) + 0.26 * (crag - 0.6) * Math.sqrt(dome))
+    const crags = Math.min(0.42 * rock.heightM, 0.5 * cell)
+    const raw = rock.heightM * dome * (0.8 - 0.5 * lean) + crags * (crag - 0.6) * Math.sqrt(dome)
     const ledge = Math.max(0.28, rock.heightM * 0.13)
     const step = raw / ledge + 0.5 * lean
     const f = step - Math.floor(step)

@@ -48,7 +48,7 @@ const cell: Cells = { f1: 0, f2: 0, id: 0 }
 /** Share 0…1 of the surface that is foam. */
 export function foamShare(seawardM: number, along: number, footprintM: number): number {
   const broad = fbm2(seawardM / 2.4, along / 3.6, 3, 341, footprintM / 2.4)
-  const fine = fbm2(seawardM / 0.45, along / 0.6, 4, 342, footprintM / 0.45)
+  const fine = fbm2(seawardM / 0.45, along / 0.6, 5, 342, footprintM / 0.45)
   let fresh = 0
   let old = 0
   for (let i = 0; i < crests.length; i++) {
@@ -60,7 +60,7 @@ export function foamShare(seawardM: number, along: number, footprintM: number): 
     if (q > -0.5 && q < 13) old = Math.max(old, (0.3 + 0.7 * s) * Math.exp(-Math.max(0, q) / 4.2))
   }
   const edge = smooth(0.75, 0.1, Math.abs(seawardM - 0.35 - 0.4 * broad)) * (0.75 + 0.3 * broad)
-  const solid = smooth(0.3, 0.62, Math.max(fresh, edge * 0.8) + 0.22 * fine + 0.14 * broad)
+  const solid = smooth(0.3, 0.62, Math.max(fresh, edge * 0.8) + 0.3 * fine + 0.16 * broad)
   if (old < 0.06 || seawardM > outerM) return solid
   cells2(seawardM / 0.62 + 0.5 * fine, along / 0.85 + 0.6 * broad, 343, cell)
   const wide = 0.05 + 0.3 * old

@@ -5,20 +5,20 @@ import { type Rock, rockHeight } from '../paint/rocks.ts'
 import { seaHeight } from '../paint/sea.ts'
 
 export const rocks: readonly Rock[] = [
-  { x: -30, z: 135, radiusM: 10, heightM: 26, blunt: 0.26 },
-  { x: -20, z: 128, radiusM: 5, heightM: 8, blunt: 0.4 },
-  { x: -5, z: 92, radiusM: 5, heightM: 3.6, blunt: 0.6 },
-  { x: 9, z: 78, radiusM: 4.5, heightM: 3, blunt: 0.6 },
-  { x: -11, z: 42, radiusM: 4.4, heightM: 2.6, blunt: 0.6 },
-  { x: -6.4, z: 27, radiusM: 2.8, heightM: 1.7, blunt: 0.6 },
-  { x: 1.2, z: 39, radiusM: 2.5, heightM: 1.4, blunt: 0.6 },
-  { x: 6.2, z: 29, radiusM: 2.3, heightM: 1.2, blunt: 0.6 },
-  { x: -2.6, z: 16.5, radiusM: 1.5, heightM: 1, blunt: 0.6 },
-  { x: 14, z: 34, radiusM: 4.6, heightM: 3.4, blunt: 0.6 },
-  { x: 9.6, z: 20, radiusM: 3.2, heightM: 2.1, blunt: 0.6 },
-  { x: 4.6, z: 10.4, radiusM: 2.1, heightM: 1.5, blunt: 0.6 },
-  { x: 2.1, z: 12.6, radiusM: 1.1, heightM: 0.75, blunt: 0.6 },
-  { x: 24, z: 62, radiusM: 6, heightM: 4.4, blunt: 0.6 },
+  { x: -30, z: 135, radiusM: 10, heightM: 26, blunt: 0.36 },
+  { x: -20, z: 128, radiusM: 5, heightM: 8, blunt: 0.6 },
+  { x: -5, z: 92, radiusM: 5, heightM: 3.6, blunt: 0.9 },
+  { x: 9, z: 78, radiusM: 4.5, heightM: 3, blunt: 0.9 },
+  { x: -11, z: 42, radiusM: 4.4, heightM: 2.6, blunt: 0.9 },
+  { x: -6.4, z: 27, radiusM: 2.8, heightM: 1.7, blunt: 0.9 },
+  { x: 1.2, z: 39, radiusM: 2.5, heightM: 1.4, blunt: 0.9 },
+  { x: 6.2, z: 29, radiusM: 2.3, heightM: 1.2, blunt: 0.9 },
+  { x: -2.6, z: 16.5, radiusM: 1.5, heightM: 1, blunt: 0.9 },
+  { x: 14, z: 34, radiusM: 4.6, heightM: 3.4, blunt: 0.9 },
+  { x: 9.6, z: 20, radiusM: 3.2, heightM: 2.1, blunt: 0.9 },
+  { x: 4.6, z: 10.4, radiusM: 2.1, heightM: 1.5, blunt: 0.9 },
+  { x: 2.1, z: 12.6, radiusM: 1.1, heightM: 0.75, blunt: 0.9 },
+  { x: 24, z: 62, radiusM: 6, heightM: 4.4, blunt: 0.9 },
 ]
 
 function smooth(from: number, to: number, v: number): number {

@@ -22,8 +22,8 @@ export function createCoastShader(
   sun: readonly [number, number, number],
   sunShare: (x: number, y: number, z: number) => number,
 ): (x: number, z: number, brush: Brush) => void {
-  const [rock, lichen, dry, wet, foam, water, grass, straw] = (
-    ['rock', 'lichen', 'sand', 'sandWet', 'foam', 'water', 'grass', 'dryGrass'] as const
+  const [rock, lichen, dry, wet, foam, water, grass, straw, froth] = (
+    ['rock', 'lichen', 'sand', 'sandWet', 'foam', 'water', 'grass', 'dryGrass', 'cloud'] as const
   ).map((name) => palette.of(name))
   const above = new Float64Array(3)
   return (x, z, brush) => {
@@ -73,12 +73,13 @@ export function createCoastShader(
       brush.g = brush.g * k + fresnel * (above[1] * 1.35 + glint * 0.62)
       brush.b = brush.b * k + fresnel * (above[2] * 1.35 + glint * 0.4)
       let white = foamShare(seaward, z, grainM)
-      const near = rockHeight(rocks, x + 0.35, z + 0.3, 0.5) + rockHeight(rocks, x - 0.35, z - 0.3, 0.5)
+      const collarM = 0.3 + 0.012 * z
+      const near = rockHeight(rocks, x + collarM, z + collarM, 0.5) + rockHeight(rocks, x - collarM, z + collarM, 0.5)
       if (near > -150 || crag > -0.5)
         white = Math.max(white, smooth(-0.2, 0.5, 0.25 + fbm2(x / 0.5, z / 0.5, 4, 368, grainM / 0.5)))
       if (white > 0.01) {
         const { r, g, b, material } = brush
-        light(brush, foam, 0.2 + 0.85 * facing * seen, 0.9 * open)
+        lightMix(brush, foam, froth, 0.48, 0.12 + 1.1 * facing * seen, 0.9 * open)
         scale(brush, 0.92 + 0.14 * fbm2(x / 0.16, z / 0.2, 3, 363, grainM / 0.16))
         brush.r = r + (brush.r - r) * white
         brush.g = g + (brush.g - g) * white
@@ -92,7 +93,7 @@ export function createCoastShader(
     if (crag > ground) {
       const damp = smooth(0.95, 0.35, y / (z > 90 ? 3 : 1) + 0.3 * patch)
       lightMix(brush, rock, lichen, 0.4 * smooth(0.2, 0.7, patch) * (1 - damp), facing * seen + 0.04, open * 0.9)
-      scale(brush, (1 + 0.3 * patch) * (1 - 0.62 * damp))
+      scale(brush, (1 + 0.3 * patch) * (1 - 0.5 * damp) * 1.15)
     } else if (z > 85 && y > 3) {
       const turf = smooth(1.25, 0.6, steep + 0.5 * patch) * smooth(6, 11, y + 3 * patch)
       lightMix(brush, grass, straw, 0.3 + 0.3 * patch, facing * seen + 0.05, open)

@@ -8,9 +8,17 @@ import { createTracer } from '../paint/height-field.ts'
 import { paintLandscape } from '../paint/paint-landscape.ts'
 import type { Scene } from '../paint/scene.ts'
 import { createClearSky, paintClearSky } from '../paint/sky.ts'
+import { type Burst, paintSpray } from '../paint/spray.ts'
 import { createSunShadow } from '../paint/sun-shadow.ts'
 import { coastCeiling, coastHeight, solidHeight } from './coast-land.ts'
 import { createCoastShader } from './coast-shade.ts'
+
+/** Where waves are just breaking on rock, far to near. */
+const bursts: readonly Burst[] = [
+  { x: -38, z: 126, heightM: 9, drops: 2600 },
+  { x: -13.6, z: 39, heightM: 3.6, drops: 2600 },
+  { x: -4, z: 15.6, heightM: 0.9, drops: 700 },
+]
 
 export const coast: Scene = {
   id: 'coast',
@@ -18,7 +26,7 @@ export const coast: Scene = {
   aspect: 3 / 2,
   prepare(size, palette, seed) {
     const camera = createCamera(size, { focalWidths: 0.8, horizon: 0.41, eyeM: 3.4 })
-    const sun = sunDirection(-68, 36)
+    const sun = sunDirection(-108, 38)
     const sky = createClearSky(palette, -0.5)
     const air = createAir(palette, 9000, 0.06, 0.5)
     const skyAir = createAir(palette, 26000, 0.12, 1.2)
@@ -46,6 +54,7 @@ export const coast: Scene = {
         paintCirrus(band, camera, palette, { seed: seed + 2, cover: 0.45, bearingDeg: 25 })
         paintCumulus(band, camera, cumulus, palette, skyAir)
         paintLandscape(band, camera, tracer.trace(band), air, shade)
+        paintSpray(band, camera, palette, bursts, seed + 5)
       },
     }
   },
