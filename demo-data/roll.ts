@@ -103,7 +103,7 @@ export const roll: readonly RollFrame[] = [
     sensor: 'B',
     filter: 'none',
     seed: 107,
-    exposure: { phase: 'GRBG', black: [255, 258, 257, 256], orientation: 1, iso: 200, exposureEv: 0.35 },
+    exposure: { phase: 'GRBG', black: [255, 258, 257, 256], orientation: 1, iso: 200, exposureEv: 0.6 },
     shot: { lens, exposureTime: [1, 250], aperture: 7.1, focalLengthMm: 32, takenAt: '2024:07:13 11:02:33' },
   },
   {

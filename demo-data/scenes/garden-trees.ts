@@ -71,7 +71,7 @@ export function placeFruitTree(
   const leaf = palette.of('mapleLeaf')
   const yellow = palette.of('yellowLeaf')
   const bark = palette.of('bark')
-  placeFoliage(strokes, tree, lightFoliage(tree, { sun, cellM: 0.22, extinction: 0.6 }), camera, sun, {
+  placeFoliage(strokes, tree, lightFoliage(tree, { sun, cellM: 0.22, extinction: 0.72 }), camera, sun, {
     leaf(part, brush) {
       const turned = part.tint > 0.75 ? 0.3 : 0
       lightMix(brush, leaf, yellow, turned, 1.65 * part.sun, part.sky, 0, 0.15 + 0.45 * part.sky)
