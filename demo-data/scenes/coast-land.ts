@@ -5,7 +5,7 @@ import { type Rock, rockHeight } from '../paint/rocks.ts'
 import { seaHeight } from '../paint/sea.ts'
 
 export const rocks: readonly Rock[] = [
-  { x: -30, z: 135, radiusM: 10, heightM: 26, blunt: 0.36 },
+  { x: -30, z: 135, radiusM: 10, heightM: 26, blunt: 0.5 },
   { x: -20, z: 128, radiusM: 5, heightM: 8, blunt: 0.6 },
   { x: -5, z: 92, radiusM: 5, heightM: 3.6, blunt: 0.9 },
   { x: 9, z: 78, radiusM: 4.5, heightM: 3, blunt: 0.9 },
@@ -41,7 +41,7 @@ export function groundHeight(x: number, z: number, footprintM: number): number {
   if (inland < -3) return -0.3
   const beach = 0.055 * inland + 0.05 * noise2(x / 3.2, z / 4.1, 352)
   if (z < 85 || inland < 0) return beach
-  const rise = smooth(85, 200, z)
+  const rise = smooth(85, 200, z) * smooth(0, 5, inland)
   const rugged = fbm2(x / 22, z / 26, 6, 353, footprintM / 22)
   const back = inland + 7 * rugged
   return (
