@@ -22,7 +22,7 @@ const leastDistance: readonly (readonly [nm: number, stops: number])[] = [
 ]
 
 /** Linear between the tabulated cut-ons; the middle one where the filter is not known. */
-export function foliageDistance(filterNm = 665): number {
+function foliageDistance(filterNm = 665): number {
   const after = leastDistance.findIndex(([nm]) => nm >= filterNm)
   if (after === 0) return leastDistance[0][1]
   if (after < 0) return leastDistance[leastDistance.length - 1][1]
