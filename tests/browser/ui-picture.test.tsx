@@ -44,7 +44,8 @@ describe('probe', () => {
 
   it('draws the sample as large as it is in the picture', async () => {
     const { workbench } = await openBench()
-    await key('n')
+    workbench.setTool('probe')
+    workbench.roam({ x: 0.5, y: 0.5 })
     const ring = () => document.querySelector<SVGCircleElement>('.ring-line circle')!.getBoundingClientRect()
     for (const sampleRadiusPx of [4, 96]) {
       workbench.session.setState({ sampleRadiusPx })
