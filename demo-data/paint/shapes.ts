@@ -4,7 +4,7 @@ import { type Band, coverIndex } from './canvas.ts'
 import type { Brush } from './brush.ts'
 
 /** A disc of radius `radius` px about (cx, cy), its edge one pixel soft. */
-function drawDisc(band: Band, cx: number, cy: number, radius: number, coverage: number, brush: Brush): void {
+export function drawDisc(band: Band, cx: number, cy: number, radius: number, coverage: number, brush: Brush): void {
   const thin = radius < 0.5 ? (radius * radius) / 0.25 : 1
   const r = radius < 0.5 ? 0.5 : radius
   const top = Math.max(band.y0, Math.floor(cy - r - 0.5))
