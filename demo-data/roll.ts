@@ -45,7 +45,7 @@ export const roll: readonly RollFrame[] = [
     sensor: 'A',
     filter: '590',
     seed: 102,
-    exposure: { phase: 'GRBG', black: [512, 514, 511, 513], orientation: 1, iso: 100, exposureEv: -0.3 },
+    exposure: { phase: 'GRBG', black: [512, 514, 511, 513], orientation: 1, iso: 100, exposureEv: 0.45 },
     shot: { lens, exposureTime: [1, 160], aperture: 8, focalLengthMm: 28, takenAt: '2024:06:08 11:31:40' },
   },
   {

@@ -24,7 +24,7 @@ export function createStations(camera: Camera, reach: Reach): Float64Array {
   const stations: number[] = []
   for (let z = reach.nearM; z < reach.farM;) {
     stations.push(z)
-    const flat = (4 * z) / (camera.focalPx * camera.eyeM)
+    const flat = (4 * z) / (camera.focalPx * Math.abs(camera.eyeM))
     z *= 1 + Math.max(reach.step * 0.25, Math.min(reach.step, flat))
   }
   stations.push(reach.farM)

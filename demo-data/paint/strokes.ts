@@ -6,7 +6,8 @@ import type { Band } from './canvas.ts'
 import { drawRoughLimb } from './rough-limb.ts'
 import { drawLimb } from './shapes.ts'
 
-const stride = 14
+/** Numbers per stroke: distance, start x y, end x y, half-widths, tilt, colour, material, sun, leaf or limb. */
+export const strokeStride = 14
 /** Half-width in pixels from which a limb shows its bark. */
 const roughFromPx = 3
 
@@ -25,7 +26,7 @@ export interface Solid {
 }
 
 export function createStrokes(): Strokes {
-  return { data: new Float32Array(stride * 4096), count: 0, order: new Uint32Array(0) }
+  return { data: new Float32Array(strokeStride * 4096), count: 0, order: new Uint32Array(0) }
 }
 
 function add(
@@ -41,8 +42,8 @@ function add(
   brush: Brush,
   leaf: boolean,
 ): void {
-  const at = strokes.count * stride
-  if (at + stride > strokes.data.length) {
+  const at = strokes.count * strokeStride
+  if (at + strokeStride > strokes.data.length) {
     const larger = new Float32Array(strokes.data.length * 2)
     larger.set(strokes.data)
     strokes.data = larger
@@ -100,7 +101,7 @@ export function addLimbStroke(
 export function sortStrokes(strokes: Strokes): void {
   const n = strokes.count
   const keys = new Float64Array(n)
-  for (let i = 0; i < n; i++) keys[i] = Math.round(strokes.data[i * stride] * 1e4) * 2097152 + i
+  for (let i = 0; i < n; i++) keys[i] = Math.round(strokes.data[i * strokeStride] * 1e4) * 2097152 + i
   keys.sort()
   strokes.order = new Uint32Array(n)
   for (let i = 0; i < n; i++) strokes.order[n - 1 - i] = keys[i] % 2097152
@@ -112,7 +113,7 @@ export function paintStrokes(band: Band, strokes: Strokes, solids: readonly Soli
   const d = strokes.data
   let next = 0
   for (const index of strokes.order) {
-    const at = index * stride
+    const at = index * strokeStride
     while (next < solids.length && solids[next].z >= d[at]) solids[next++].paint(band)
     const leaf = d[at + 13] > 0
     const y0 = d[at + 2]
