@@ -113,7 +113,7 @@ export const roll: readonly RollFrame[] = [
     sensor: 'B',
     filter: '590',
     seed: 108,
-    exposure: { phase: 'RGGB', black: [255, 258, 257, 256], orientation: 1, iso: 200, exposureEv: 0.2 },
+    exposure: { phase: 'RGGB', black: [255, 258, 257, 256], orientation: 1, iso: 200, exposureEv: 0.5 },
     shot: { lens, exposureTime: [1, 320], aperture: 8, focalLengthMm: 27, takenAt: '2024:08:03 10:11:48' },
   },
 ]
