@@ -20,7 +20,7 @@ test('flat grey comes out as the mid grey of sRGB: 18 % is code .4614 (IEC 61966
 
 test('gains, exchange, turn, exposure and encoding one after the other equal colorjs.io and plain arithmetic', () => {
   const chain = addStep(
-    setValues(defaultChain(plainFacts), 'exposureContrast-1', { exposureEv: 0.5, shoulder: 0 }),
+    setValues(defaultChain(plainFacts), 'exposureContrast-1', { exposureEv: 0.5, contrast: 0, shoulder: 0 }),
     'hueTurn',
     { angleDeg: 35 },
   )
