@@ -118,14 +118,14 @@ export function drawLimb(
 
 /**
  * A convex patch with corners (xs[i], ys[i]) in either turning sense. `shade` is called for every covered pixel with its
- * centre and sets the brush.
+ * centre and sets the brush; it may return the share 0…1 of the pixel that is covered, to cut a shape out.
  */
 export function drawPatch(
   band: Band,
   xs: readonly number[],
   ys: readonly number[],
   brush: Brush,
-  shade: (x: number, y: number) => void,
+  shade: (x: number, y: number) => number | undefined | void,
 ): void {
   const n = xs.length
   let area = 0
@@ -151,8 +151,8 @@ export function drawPatch(
         if (c <= 0) break
       }
       if (c <= 0) continue
-      shade(x + 0.5, y + 0.5)
-      coverIndex(band, row + x, c, brush)
+      const share = shade(x + 0.5, y + 0.5)
+      coverIndex(band, row + x, share === undefined ? c : c * share, brush)
     }
   }
 }
