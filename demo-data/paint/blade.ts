@@ -8,6 +8,8 @@ import { drawLeaf } from './shapes.ts'
 const plainBelowPx = 7
 const veinsFromPx = 22
 const mottledFromPx = 36
+/** Half-width over length from which a leaf is heart-shaped: rounded at the base, tapering to its tip. */
+const heartFrom = 0.36
 
 /**
  * Draws a leaf from base (x0, y0) to tip (x1, y1), frame pixels, half-width `halfWidth` px. `fold` −1…1 makes the right half
@@ -46,6 +48,7 @@ export function drawBlade(
   const { r, g, b } = brush
   const veined = length > veinsFromPx
   const rib = Math.max(0.4, halfWidth * 0.05)
+  const heart = halfWidth / length > heartFrom
   const mottled = length > mottledFromPx
   const grain = 9 / length
   for (let py = top; py <= bottom; py++) {
@@ -57,7 +60,8 @@ export function drawBlade(
       if (u < -1 || u > 1) continue
       const side = ry * ux - rx * uy - bend * (0.6 - u * u)
       const v = side < 0 ? -side : side
-      const c = halfWidth * (1 - u * u) * (1 - 0.28 * u) - v + 0.5
+      const outline = heart ? 0.94 * (1 - u) ** 0.8 * (1 + u) ** 0.38 : (1 - u * u) * (1 - 0.28 * u)
+      const c = halfWidth * outline - v + 0.5
       if (c <= 0) continue
       const across = v / halfWidth
       let shade = (1 + (side < 0 ? -fold : fold) * (0.45 + 0.55 * across)) * (1 - 0.7 * fold * u)

@@ -65,6 +65,15 @@ function visibleCorners(face: Face): Vector[] {
   return out
 }
 
+/** Moves corners outwards by about half a pixel, so that faces which share an edge leave no seam between them. */
+function swollen(xs: readonly number[], ys: readonly number[]): [number[], number[]] {
+  const cx = xs.reduce((a, b) => a + b, 0) / xs.length
+  const cy = ys.reduce((a, b) => a + b, 0) / ys.length
+  const outX = xs.map((x) => x + 0.5 * Math.sign(x - cx))
+  const outY = ys.map((y) => y + 0.5 * Math.sign(y - cy))
+  return [outX, outY]
+}
+
 /** Prepares a face for painting: `shade` sets the brush (and `spot.cover`) for every pixel that sees it. */
 export function createFacePainter(
   camera: Camera,
@@ -75,8 +84,10 @@ export function createFacePainter(
   const { corner, across, up, normal } = face
   const f = camera.focalPx
   const corners = visibleCorners(face)
-  const xs = corners.map((p) => camera.centreX + (f * p[0]) / p[2])
-  const ys = corners.map((p) => camera.horizonY - (f * (p[1] - camera.eyeM)) / p[2])
+  const [xs, ys] = swollen(
+    corners.map((p) => camera.centreX + (f * p[0]) / p[2]),
+    corners.map((p) => camera.horizonY - (f * (p[1] - camera.eyeM)) / p[2]),
+  )
   const reach = dot(normal, [corner[0], corner[1] - camera.eyeM, corner[2]])
   if (corners.length < 3 || reach >= 0) return () => {}
   const startU = -dot(across, [corner[0], corner[1] - camera.eyeM, corner[2]])

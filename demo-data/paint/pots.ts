@@ -90,12 +90,14 @@ export function createPot(
   const { seed, heightM, radiusM } = pot
   return createTurned(camera, potProfile(pot), (hit, fp, brush: Brush) => {
     const { sun } = around
-    const u = hit.around * radiusM
-    const fine = fbm2(u / 0.03, hit.y / 0.03, 5, seed + 2, fp / 0.03)
+    const earthy = hit.part === 'fill'
+    const u = earthy ? hit.x : hit.around * radiusM
+    const v = earthy ? hit.z : hit.y
+    const fine = fbm2(u / 0.03, v / 0.03, 6, seed + 2, fp / 0.03)
     const rings = noise2(hit.y / 0.012, u / 0.9, seed + 3) * smoothStep(0.01, 0.003, fp)
     const patch = fbm2(u / 0.14, hit.y / 0.11, 5, seed + 4, fp / 0.14)
     let own = 1
-    if (hit.part === 'fill') {
+    if (earthy) {
       surface.first = earth
       surface.second = bloom
       surface.share = 0.08
@@ -107,8 +109,8 @@ export function createPot(
       surface.first = clay
       surface.second = bloom
       surface.share = 0.75 * smoothStep(0.12, 0.6, patch + 0.25 * smoothStep(0.3, 1, hit.y / heightM))
-      surface.tone = (1 + 0.13 * fine + 0.06 * rings) * (1 - 0.35 * smoothStep(0.09, 0, hit.y + 0.03 * patch))
-      surface.relief = 0.16 * rings + 0.12 * fine
+      surface.tone = (1 + 0.2 * fine + 0.08 * rings) * (1 - 0.35 * smoothStep(0.09, 0, hit.y + 0.03 * patch))
+      surface.relief = 0.2 * rings + 0.24 * fine
       surface.hollow = hit.part === 'inside' ? 0.5 : 0
       if (hit.part === 'inside') own = hit.nx * sun[0] + hit.nz * sun[2] > 0 ? smoothStep(0.85, 1, hit.y / heightM) : 0
     }

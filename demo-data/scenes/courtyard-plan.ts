@@ -35,15 +35,17 @@ export const roof = createFace(
   19,
   4.4,
 )
-const eaves = createFace([-5.9, eavesM - 0.06, wallZ - 0.42], [1, 0, 0], [0, 0, 1], 19, 0.5)
+const eaves = createFace([-5.9, eavesM + 0.1, wallZ - 0.5], [1, 0, 0], [0, 0, 1], 19, 0.6)
 export const eavesBoard = createFace([-5.9, eavesM - 0.14, wallZ - 0.4], [1, 0, 0], [0, 1, 0], 19, 0.12)
 
 /** Roof of the wing, seen only by the sun, and a chimney on it. */
 const wingRoof = createFace([rightX - 0.25, 3.9, 1.2], [0, 0, 1], [0.87, 0.5, 0], 9.8, 1.6)
+/** Keeps the ground behind the wing dark. */
+const wingFloor = createFace([rightX, 0.04, 0.5], [1, 0, 0], [0, 0, 1], 4, wallZ - 0.5)
 const chimney = createFace([rightX + 0.45, 4, 7.1], [0, 0, 1], [0, 1, 0], 0.7, 1.75)
 
 /** A chimney on the far roof and its cap. */
-export const chimneyStack = boxFaces(-2.9, -2.1, 7, 8.55, 13.4, 14)
+export const chimneyStack = boxFaces(-2.9, -2.1, 7.03, 8.55, 13.4, 14).filter((f) => f.normal[1] >= 0)
 export const chimneyCap = boxFaces(-2.98, -2.02, 8.5, 8.63, 13.32, 14.08)
 
 /** Top of the wing's wall: a board and the ends of its tiles. */
@@ -92,6 +94,7 @@ export const solidCasters: readonly Face[] = [
   leftWall,
   rightWall,
   wingRoof,
+  wingFloor,
   chimney,
   eaves,
   ...sills,

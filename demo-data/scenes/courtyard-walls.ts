@@ -68,7 +68,7 @@ export function courtyardLight(sun: Vector): Surroundings {
     },
     bounce(x, y, z, normal) {
       const near = Math.exp(-Math.max(0, x + 0.3) / 4.5)
-      const level = normal[1] > 0.5 ? 0.045 : 0.1 + 0.06 * Math.exp(-y / 1.4)
+      const level = normal[1] > 0.5 ? 0.07 : 0.12 + 0.07 * Math.exp(-y / 1.4)
       const foot = normal[1] > 0.5 ? footShade(pots, x, z) : 1
       return level * (0.45 + 0.75 * near) * foot
     },

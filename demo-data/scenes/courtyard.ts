@@ -109,8 +109,9 @@ export const courtyard: Scene = {
         texture: createRoofTiles(palette, seed + 26, sunOn(plan.wingTiles, sun)),
       }),
     )
-    for (const face of [...plan.benchLegs, ...plan.benchSlats])
-      ground.push(createLitFace(camera, stone, lit, { face, texture: slats }))
+    for (const face of plan.benchLegs) ground.push(createLitFace(camera, stone, lit, { face, texture: slats }))
+    for (const face of plan.benchSlats)
+      ground.push(createLitFace(camera, stone, lit, { face, texture: (u, v, fp, out) => slats(v + face.corner[2], u, fp, out) }))
 
     const behind = createStrokes()
     const dye = leafDye()
@@ -156,7 +157,7 @@ export const courtyard: Scene = {
     sortStrokes(behind)
     const strokes = createStrokes()
     near.forEach((plant, i) => {
-      const light = lightFoliage(plant, { sun, cellM: i === 0 ? 0.09 : 0.05, extinction: i === 0 ? 0.4 : 0.5 })
+      const light = lightFoliage(plant, { sun, cellM: i === 0 ? 0.09 : 0.05, extinction: i === 0 ? 0.4 : 0.8 })
       placeFoliage(strokes, plant, light, camera, sun, dye(i % 3 === 1 ? 'mapleLeaf' : 'leaf', false))
     })
     sortStrokes(strokes)

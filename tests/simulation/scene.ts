@@ -7,7 +7,7 @@ import { light, mix, type Rgb, type Record3, reflectance, type Spectrum, times }
 import { layouts } from './layouts.ts'
 import { SceneCanvas, sceneHeight, sceneWidth } from './scene-canvas.ts'
 
-export const lightKinds = ['sun', 'mixed', 'low sun', 'overcast', 'open shade'] as const
+const lightKinds = ['sun', 'mixed', 'low sun', 'overcast', 'open shade'] as const
 export type LightKind = (typeof lightKinds)[number]
 
 export const width = sceneWidth / 2
@@ -23,6 +23,8 @@ export interface Geometry {
   /** Share of sunlight that comes back from the ground, and the ground's material. */
   readonly bounce: number
   readonly ground: string
+  /** Share of the sun that cast shadows leave, 0…1. */
+  readonly lit: Float32Array
 }
 
 /** The geometry of a seed: layout and light take turns, everything else is drawn. */
@@ -32,7 +34,7 @@ export function drawGeometry(seed: number): Geometry {
   const layout = names[seed % names.length]
   const kind = lightKinds[Math.floor(seed / names.length + seed) % lightKinds.length]
   layouts[layout](canvas)
-  shade(canvas, kind)
+  const lit = shade(canvas, kind)
   const fullScaleElectrons = layout === 'darkWood' ? canvas.between(3000, 8000) : canvas.between(8000, 50000)
   return {
     canvas,
@@ -41,12 +43,14 @@ export function drawGeometry(seed: number): Geometry {
     exposure: canvas.between(0.55, 1.5) * (layout === 'darkWood' ? 0.5 : 1),
     noise: { fullScaleElectrons, readNoiseElectrons: 3 },
     bounce: canvas.between(0.02, 0.12),
+    lit,
     ground: canvas.oneOf(['grass_green_b', 'concrete_road', 'sand_dry_b', 'asphalt_old']),
   }
 }
 
 /** Cast shadows take the sun away with soft edges; sky and clouds keep their own light. */
-function shade(canvas: SceneCanvas, kind: LightKind): void {
+function shade(canvas: SceneCanvas, kind: LightKind): Float32Array {
+  const shares = new Float32Array(canvas.label.length).fill(1)
   const limit = { sun: 1.4, mixed: 0, 'low sun': 0.6, overcast: 9, 'open shade': -9 }[kind]
   const shape = canvas.field(120, 3)
   const soft = canvas.between(0.02, 0.12)
@@ -54,8 +58,10 @@ function shade(canvas: SceneCanvas, kind: LightKind): void {
     const material = canvas.materials[canvas.label[i]]
     if (material === 'sky' || material === 'cloud_sunlit') continue
     const lit = (limit - shape(i % sceneWidth, Math.floor(i / sceneWidth) * 1.6)) / soft
-    canvas.sun[i] *= Math.min(Math.max(lit + 0.5, 0), 1)
+    shares[i] = Math.min(Math.max(lit + 0.5, 0), 1)
+    canvas.sun[i] *= shares[i]
   }
+  return shares
 }
 
 export interface Photograph {
@@ -66,6 +72,8 @@ export interface Photograph {
   readonly greys: readonly (readonly [number, number])[]
   /** Distance from the nearest grey of the material that comes closest, in stops. */
   readonly nearestMaterial: number
+  /** Factor of the exposure on the recording of a diffuser in full light. */
+  readonly gain: number
   /** Share of the frame under green leaves. */
   readonly foliage: number
 }
@@ -77,10 +85,10 @@ const surface = (material: string): Spectrum =>
 
 export const ratios = ([r, g, b]: Rgb): [number, number] => [Math.log2(r / g), Math.log2(b / g)]
 
-const add = (a: Rgb, b: Rgb): Rgb => [a[0] + b[0], a[1] + b[1], a[2] + b[2]]
+export const add = (a: Rgb, b: Rgb): Rgb => [a[0] + b[0], a[1] + b[1], a[2] + b[2]]
 
 /** The lights of a geometry as spectra: on what the sun reaches, and what reaches shade too. */
-function lightsOf({ kind, bounce, ground }: Geometry) {
+export function lightsOf({ kind, bounce, ground }: Geometry) {
   const none = light('overcast_model').map(() => 0)
   if (kind === 'overcast') {
     const cover = light('overcast_model')
@@ -136,6 +144,7 @@ export function photograph(geometry: Geometry, record: Record3, seed: number): P
     overview,
     grid: makeCellGrid(overview, noise, 1),
     noise,
+    gain,
     greys,
     ...judgeMaterials(geometry, lit, shaded, greys, fine, gain),
   }
@@ -209,13 +218,13 @@ function judgeMaterials(
     return Math.min(...greys.map((grey) => Math.hypot(u - grey[0], v - grey[1])))
   }
   let nearestMaterial = Infinity
-  let foliage = 0
+  const green = materials.map((material) => /grass_green|leaf_deciduous|conifer/.test(material))
+  const foliage = label.reduce((sum, id) => sum + Number(green[id]), 0) / label.length
   materials.forEach((material, i) => {
     if (material === 'sky') return
     const least = leastShare * label.length
     if (inSun[i] > least) nearestMaterial = Math.min(nearestMaterial, distance(add(lit[i], shaded[i])))
     if (inShade[i] > least) nearestMaterial = Math.min(nearestMaterial, distance(shaded[i]))
-    if (/grass_green|leaf_deciduous|conifer/.test(material)) foliage += (inSun[i] + inShade[i]) / label.length
   })
   return { nearestMaterial, foliage }
 }

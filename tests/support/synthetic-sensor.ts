@@ -30,7 +30,7 @@ export function randomNumbers(seed: number): () => number {
 }
 
 /** Normal numbers of mean 0 and deviation 1 (Box & Muller 1958). */
-function normalNumbers(seed: number): () => number {
+export function normalNumbers(seed: number): () => number {
   const random = randomNumbers(seed)
   return () => Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random())
 }

@@ -1,5 +1,4 @@
 // Why a colour is offered, in a few words that a photographer can check by looking at the place.
-import { neutralAlong } from './score-mode.ts'
 import type { ModeFeatures } from './mode-features.ts'
 
 /** Limits of the words (our choice). */
@@ -9,6 +8,8 @@ const even = 0.15
 const textured = 0.4
 const large = 0.2
 const small = 0.01
+/** Where neutrals mostly lie from the foliage end (0) to the sky end (1), and how far around. */
+const neutralAlong = 0.65
 const middle = 0.25
 
 /** Words from what counts most to what counts least; `filterNm` undefined where the filter is not known. */

@@ -12,35 +12,19 @@ export interface ModeFeatures {
   readonly along: number
   /** Mean local deviation of brightness in stops. */
   readonly texture: number
-  /** Share of its neighbours that have the same colour, 0…1. */
-  readonly coherence: number
-  /** Mean height in the frame, 0 top. */
-  readonly heightInFrame: number
+  /** Distance to the neutral side of the line between foliage and sky, in its lengths. */
+  readonly bulge: number
 }
 
-export function modeFeatures(cells: ColourCells, range: ColourRange, { u, v, members }: Mode): ModeFeatures {
-  const { width, height, place, at, level, texture } = cells
-  const inside = new Uint8Array(cells.u.length)
-  for (const i of members) inside[i] = 1
-  let [textures, alike, heights] = [0, 0, 0]
-  for (const i of members) {
-    textures += texture[i]
-    const here = place[i]
-    const x = here % width
-    heights += Math.floor(here / width) / height
-    if (x > 0) alike += inside[at[here - 1]] ?? 0
-    if (x + 1 < width) alike += inside[at[here + 1]] ?? 0
-    alike += inside[at[here - width]] ?? 0
-    alike += inside[at[here + width]] ?? 0
-  }
+export function modeFeatures(cells: ColourCells, range: ColourRange, mode: Mode, bulge: number): ModeFeatures {
+  const { u, v, members } = mode
   const n = members.length
-  const levels = Float32Array.from(members, (i) => level[i]).sort()
+  const levels = Float32Array.from(members, (i) => cells.level[i]).sort()
   return {
     brightStops: quantile(levels, 0.9) - range.bright,
     area: n / cells.u.length,
     along: (u - v - range.low) / range.spread,
-    texture: textures / n,
-    coherence: alike / (4 * n),
-    heightInFrame: heights / n,
+    texture: members.reduce((sum, i) => sum + cells.texture[i] / n, 0),
+    bulge,
   }
 }

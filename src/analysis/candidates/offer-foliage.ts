@@ -44,6 +44,6 @@ export function findFoliage(
     weights.area * Math.log2(features.area) +
     weights.bright * features.brightStops
   const leafy = modes.filter(({ features }) => features.area > leastArea && features.texture > leastTexture)
-  const best = leafy.sort((a, b) => rank(b) - rank(a))[0]
+  const [best] = leafy.sort((a, b) => rank(b) - rank(a))
   return best && p(first) - p(best.mode) > foliageDistance(filterNm) ? best : null
 }

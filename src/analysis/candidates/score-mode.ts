@@ -1,25 +1,28 @@
-// How likely a colour of the frame is truly neutral: neutral things (cloud, stone, paving, paint) are bright, even, in one
-// piece, and lie between foliage and sky. No single sign is dependable; the weights come from simulated scenes.
-import type { ColourRange } from './colour-range.ts'
+// How likely a colour of the frame is truly neutral. Neutral things (cloud, stone, paving, paint) are bright, lie towards the
+// sky end of the frame's colours and to one side of the line that foliage and sky make. No sign alone is dependable; the
+// weights were chosen on simulated scenes: the same within a fifth whichever sensor or half of the scenes they came from.
 import type { ModeFeatures } from './mode-features.ts'
 import type { Mode } from './modes.ts'
 import type { RememberedGrey } from './suggestion.ts'
 
-/** Where neutrals lie from the foliage end (0) to the sky end (1). Tuned on simulated scenes, like all weights here. */
-export const neutralAlong = 0.65
-const alongTolerance = 0.02
-const leastBrightStops = -4
-const weights = {
-  bright: 1.3,
-  area: 0.05,
-  along: -3.5,
-  texture: -2.2,
-  coherence: 0.5,
-  averages: -0.25,
-  remembered: -0.5,
+export interface ScoreWeights {
+  readonly bright: number
+  readonly area: number
+  readonly along: number
+  readonly bulge: number
+  readonly remembered: number
 }
 
-/** Direction in (u, v) along which light moves greys, and how far it does along and across, in stops. */
+export const neutralWeights: ScoreWeights = { bright: 1.3, area: 0.25, along: 5, bulge: 25, remembered: -1 }
+/** For neutrals that are neither bright nor near the sky end, such as asphalt or a wall in shade. */
+export const bulgeWeights: ScoreWeights = { ...neutralWeights, bright: 0, along: 0 }
+
+/** Beyond these a sign says no more. */
+const leastBrightStops = -4
+const bulgeLimits = [-0.1, 0.12] as const
+const mostRemembered = 9
+
+/** Direction in (u, v) along which light moves greys, and how far it does along and across, in stops (simulated). */
 const lightAxis = [0.65, -0.76] as const
 const rememberedSpread = { along: 0.15, across: 0.05 }
 
@@ -27,26 +30,21 @@ const rememberedSpread = { along: 0.15, across: 0.05 }
 function rememberedDistance({ u, v }: Mode, [u0, v0]: RememberedGrey): number {
   const along = (u - u0) * lightAxis[0] + (v - v0) * lightAxis[1]
   const across = (u - u0) * lightAxis[1] - (v - v0) * lightAxis[0]
-  return Math.min((along / rememberedSpread.along) ** 2 + (across / rememberedSpread.across) ** 2, 9)
+  return Math.min((along / rememberedSpread.along) ** 2 + (across / rememberedSpread.across) ** 2, mostRemembered)
 }
 
-/** The score of a mode; `shadesOfGrey` is the frame's own average by that rule. */
+/** The score of a mode; comparable within one frame only. */
 export function scoreMode(
   mode: Mode,
-  features: ModeFeatures,
-  range: ColourRange,
-  shadesOfGrey: readonly [number, number],
+  { brightStops, area, along, bulge }: ModeFeatures,
+  weights: ScoreWeights,
   remembered?: RememberedGrey,
 ): number {
-  const { brightStops, area, along, texture, coherence } = features
-  const average = Math.hypot(mode.u - shadesOfGrey[0], mode.v - shadesOfGrey[1]) / range.spread
   return (
     weights.bright * Math.max(leastBrightStops, brightStops) +
     weights.area * Math.log2(area + 1e-4) +
-    weights.along * Math.max(0, Math.abs(along - neutralAlong) - alongTolerance) +
-    weights.texture * texture +
-    weights.coherence * coherence +
-    weights.averages * average +
+    weights.along * along +
+    weights.bulge * Math.min(Math.max(bulge, bulgeLimits[0]), bulgeLimits[1]) +
     (remembered ? weights.remembered * rememberedDistance(mode, remembered) : 0)
   )
 }

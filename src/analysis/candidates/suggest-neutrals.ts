@@ -2,7 +2,7 @@
 // in and out, about a tenth of a second for a full grid.
 import type { CellGrid } from '../../frame/cell-grid.ts'
 import type { NoiseModel } from '../../frame/frame.ts'
-import { automaticNeutral } from './automatic-neutral.ts'
+import { measureBulge } from './bulge.ts'
 import { type ColourCells, readColourCells } from './colour-cells.ts'
 import { colourRange } from './colour-range.ts'
 import { describeMode, foliageNamedBelowNm } from './describe-mode.ts'
@@ -10,7 +10,7 @@ import { modeFeatures } from './mode-features.ts'
 import { modePlace } from './mode-place.ts'
 import { findModes } from './modes.ts'
 import { findFoliage, type MeasuredMode } from './offer-foliage.ts'
-import { scoreMode } from './score-mode.ts'
+import { bulgeWeights, neutralWeights, scoreMode, type ScoreWeights } from './score-mode.ts'
 import type { RememberedGrey, Suggestion, Suggestions } from './suggestion.ts'
 
 export interface SuggestionOptions {
@@ -23,7 +23,9 @@ export interface SuggestionOptions {
 const leastColour = 0.05
 /** Most neutrals offered, and the distance in stops within which the better of two speaks for both. */
 const mostOffers = 8
-const sameColour = 0.06
+const sameColour = 0.05
+/** Place in the list kept for the colour that bulges most, whatever its brightness: without it dark neutrals hardly come up. */
+const bulgePlace = 2
 
 function makeSuggestion(
   cells: ColourCells,
@@ -35,6 +37,23 @@ function makeSuggestion(
   return { place: modePlace(cells, mode), u, v, redStops: -u, blueStops: -v, score, area: features.area, reason }
 }
 
+interface ScoredMode extends MeasuredMode {
+  readonly score: number
+  readonly bulgeScore: number
+}
+
+/** Best first and no colour twice; `measured` falls in score. */
+function rank(measured: readonly ScoredMode[]): ScoredMode[] {
+  const ranked: ScoredMode[] = []
+  let rest = measured
+  while (rest.length && ranked.length < mostOffers) {
+    const next = ranked.length === bulgePlace ? rest.reduce((a, b) => (b.bulgeScore > a.bulgeScore ? b : a)) : rest[0]
+    ranked.push(next)
+    rest = rest.filter(({ mode }) => Math.hypot(mode.u - next.mode.u, mode.v - next.mode.v) >= sameColour)
+  }
+  return ranked
+}
+
 /**
  * Suggestions for the cells of a frame (see `frameCells`). Where nothing piles up or nothing is usable the list is empty:
  * the automatic neutrals remain.
@@ -42,22 +61,21 @@ function makeSuggestion(
 export function suggestNeutrals(grid: CellGrid, noise: NoiseModel, options: SuggestionOptions = {}): Suggestions {
   const { filterNm, remembered } = options
   const cells = readColourCells(grid, noise)
-  const shadesOfGrey = automaticNeutral(grid, 'shades of grey')
-  if (cells.u.length === 0 || !shadesOfGrey) return { neutrals: [], foliage: null, colourLeft: false }
+  if (cells.u.length === 0) return { neutrals: [], foliage: null, colourLeft: false }
   const range = colourRange(cells)
-  const measured = findModes(cells, range)
+  const modes = findModes(cells, range)
+  const bulge = measureBulge(modes)
+  const measured = modes
     .map((mode) => {
-      const features = modeFeatures(cells, range, mode)
-      return { mode, features, score: scoreMode(mode, features, range, shadesOfGrey, remembered) }
+      const features = modeFeatures(cells, range, mode, bulge(mode))
+      const by = (weights: ScoreWeights) => scoreMode(mode, features, weights, remembered)
+      return { mode, features, score: by(neutralWeights), bulgeScore: by(bulgeWeights) }
     })
     .sort((a, b) => b.score - a.score)
-  const distinct = measured.filter(({ mode }, i) =>
-    measured.slice(0, i).every((better) => Math.hypot(mode.u - better.mode.u, mode.v - better.mode.v) >= sameColour),
+  const neutrals = rank(measured).map((one) =>
+    makeSuggestion(cells, one, one.score, describeMode(one.features, filterNm)),
   )
-  const neutrals = distinct
-    .slice(0, mostOffers)
-    .map((one) => makeSuggestion(cells, one, one.score, describeMode(one.features, filterNm)))
-  const foliage = measured.length ? findFoliage([...measured], measured[0].mode, range, filterNm) : null
+  const foliage = measured.length ? findFoliage(measured, measured[0].mode, range, filterNm) : null
   const named = filterNm !== undefined && filterNm < foliageNamedBelowNm
   return {
     neutrals,

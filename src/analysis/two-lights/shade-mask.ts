@@ -1,6 +1,7 @@
 // How far each place of a frame lies in shade, so that a second neutral can rule there. It follows colour and not the true
 // share of sun: what has to be neutral in a penumbra is its colour, and a true share would do worse there.
 import type { Overview } from '../../frame/frame.ts'
+import { colourOfLevel } from './colour-of-level.ts'
 import { guidedFilter } from './guided-filter.ts'
 import { areTwoLights, lightDistance, type LightMark } from './light-marks.ts'
 import { makeLightPlane } from './light-plane.ts'
@@ -47,13 +48,14 @@ export function shadeMask({ overview, sun, shade, strokes }: ShadeMaskRequest): 
   const along = u.map((value, i) => (value - sun[0]) * direction[0] + (v[i] - sun[1]) * direction[1])
   const twins = twinEvidence(light, along, distance, levelStep)
 
+  const ofLevel = colourOfLevel(sun, shade)
   const colourWeight = (distance / colourCounts) ** 2
   const levelWeight = (levelStep / levelCounts) ** 2
   const darkest = shade[2] - darkBelowShade
   const guide = log2Red.map((value) => Math.max(value, darkest))
   const mask = new Float32Array(guide.length)
   for (let i = 0; i < mask.length; i++) {
-    const byLevel = (guide[i] - sun[2]) / levelStep
+    const byLevel = ofLevel((guide[i] - sun[2]) / levelStep)
     const byColour = along[i] / distance
     const known = Number.isFinite(byColour)
     const both = known ? (colourWeight * byColour + levelWeight * byLevel) / (colourWeight + levelWeight) : byLevel

@@ -49,10 +49,11 @@ describe('a wall between leaves and sky', () => {
     expect(first.reason).toContain('bright, even')
   })
 
-  it('falls in score down the list', () => {
-    const scores = neutrals.map(({ score }) => score)
-    expect(scores.length).toBeGreaterThan(1)
-    expect(scores).toEqual(scores.toSorted((a, b) => b - a))
+  it('offers no colour twice', () => {
+    expect(neutrals.length).toBeGreaterThan(1)
+    for (const [i, a] of neutrals.entries()) {
+      for (const b of neutrals.slice(0, i)) expect(Math.hypot(a.u - b.u, a.v - b.v)).toBeGreaterThan(0.049)
+    }
   })
 
   it('leaves the leaves as an offer of their own, named only where colour tells them', () => {
@@ -68,10 +69,12 @@ describe('a wall between leaves and sky', () => {
     expect(suggestNeutrals(structuredClone(grid), noise, { filterNm: 590 }).neutrals).toEqual(neutrals)
   })
 
-  it('yields to a grey remembered from other frames', () => {
+  it('a grey remembered from other frames brings its colour up', () => {
     const leaves = [Math.log2(0.6 / 0.3), Math.log2(0.18 / 0.3)] as const
-    const [first] = suggestNeutrals(grid, noise, { filterNm: 590, remembered: leaves }).neutrals
-    expect(first.score).toBeLessThan(neutrals[0].score)
+    const place = (list: typeof neutrals) =>
+      list.findIndex(({ u, v }) => Math.hypot(u - leaves[0], v - leaves[1]) < 0.03)
+    expect(place(neutrals)).toBeGreaterThan(0)
+    expect(place(suggestNeutrals(grid, noise, { filterNm: 590, remembered: leaves }).neutrals)).toBe(0)
   })
 })
 
