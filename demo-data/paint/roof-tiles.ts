@@ -18,8 +18,12 @@ export function createRoofTiles(palette: Palette, seed: number, sun: SunSlope): 
     const column = Math.floor(u / tileM)
     const p = u / tileM - column
     const rolled = p < rollShare
-    const wave = rolled ? Math.sin((p / rollShare) * Math.PI) : -0.7 * Math.sin(((p - rollShare) / (1 - rollShare)) * Math.PI)
-    const slope = rolled ? -Math.cos((p / rollShare) * Math.PI) : 0.55 * Math.cos(((p - rollShare) / (1 - rollShare)) * Math.PI)
+    const wave = rolled
+      ? Math.sin((p / rollShare) * Math.PI)
+      : -0.7 * Math.sin(((p - rollShare) / (1 - rollShare)) * Math.PI)
+    const slope = rolled
+      ? -Math.cos((p / rollShare) * Math.PI)
+      : 0.55 * Math.cos(((p - rollShare) / (1 - rollShare)) * Math.PI)
     const down = v + 0.022 * wave + 0.03 * (hashUnit(column, Math.floor(v / rowM), seed, 1) - 0.5)
     const row = Math.floor(down / rowM)
     const dv = down - row * rowM
@@ -35,7 +39,10 @@ export function createRoofTiles(palette: Palette, seed: number, sun: SunSlope): 
     out.second = dark
     out.share = 0.2 + 0.6 * ((h & 255) / 255)
     out.tone = (0.75 + 0.5 * (((h >>> 8) & 255) / 255)) * (1 + 0.25 * fine + 0.15 * broad) * (crust > 0.5 ? 0.8 : 1)
-    out.relief = Math.max(-0.95, Math.min(0.7, 1.5 * slope * sun.u * seen - 0.7 * lip - 0.6 * seam + 0.35 * end + 0.25 * fine))
+    out.relief = Math.max(
+      -0.95,
+      Math.min(0.7, 1.5 * slope * sun.u * seen - 0.7 * lip - 0.6 * seam + 0.35 * end + 0.25 * fine),
+    )
     out.hollow = Math.min(0.8, 0.3 * (rolled ? 0 : -wave) * seen + 0.5 * lip + 0.5 * seam)
   }
 }

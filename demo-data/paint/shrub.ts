@@ -166,7 +166,18 @@ export function growBall(
     const r0 = grown * (0.86 - 0.1 * next())
     const r1 = grown * (0.97 + 0.07 * next() * next())
     const [cx, cy, cz] = centre
-    if (i % 4 === 0) addLimb(foliage, cx + nx * r0, cy + up * r0, cz + nz * r0, 0.0015, cx + nx * r1, cy + up * r1, cz + nz * r1, 0.001)
+    if (i % 4 === 0)
+      addLimb(
+        foliage,
+        cx + nx * r0,
+        cy + up * r0,
+        cz + nz * r0,
+        0.0015,
+        cx + nx * r1,
+        cy + up * r1,
+        cz + nz * r1,
+        0.001,
+      )
     for (let l = 0; l < 6; l++) {
       const r = r0 + ((r1 - r0) * (l + 1)) / 6
       const m = leafM * (0.7 + 0.5 * next())

@@ -111,7 +111,9 @@ export const courtyard: Scene = {
     )
     for (const face of plan.benchLegs) ground.push(createLitFace(camera, stone, lit, { face, texture: slats }))
     for (const face of plan.benchSlats)
-      ground.push(createLitFace(camera, stone, lit, { face, texture: (u, v, fp, out) => slats(v + face.corner[2], u, fp, out) }))
+      ground.push(
+        createLitFace(camera, stone, lit, { face, texture: (u, v, fp, out) => slats(v + face.corner[2], u, fp, out) }),
+      )
 
     const behind = createStrokes()
     const dye = leafDye()
