@@ -65,7 +65,7 @@ export const roll: readonly RollFrame[] = [
     sensor: 'B',
     filter: '720',
     seed: 104,
-    exposure: { phase: 'BGGR', black: [255, 258, 257, 256], orientation: 1, iso: 800, exposureEv: 0.6 },
+    exposure: { phase: 'BGGR', black: [255, 258, 257, 256], orientation: 8, iso: 800, exposureEv: 1.3 },
     shot: { lens, exposureTime: [1, 40], aperture: 5.6, focalLengthMm: 30, takenAt: '2024:07:14 09:18:55' },
   },
   {
@@ -75,7 +75,7 @@ export const roll: readonly RollFrame[] = [
     sensor: 'A',
     filter: '590',
     seed: 105,
-    exposure: { phase: 'BGGR', black: [512, 514, 511, 513], orientation: 6, iso: 100, exposureEv: -0.2 },
+    exposure: { phase: 'BGGR', black: [512, 514, 511, 513], orientation: 1, iso: 100, exposureEv: 0.25 },
     shot: { lens, exposureTime: [1, 125], aperture: 8, focalLengthMm: 24, takenAt: '2024:07:13 16:20:03' },
   },
   {

@@ -146,7 +146,7 @@ function addHead(foliage: Foliage, next: () => number, x: number, y: number, z: 
   }
 }
 
-/** A ball of box, clipped: short twigs outwards, small leaves on each, thin inside. */
+/** A ball of box, clipped: short twigs outwards, small leaves on each, and older leaves inside that close the gaps. */
 export function growBall(
   foliage: Foliage,
   seed: number,
@@ -203,5 +203,29 @@ export function growBall(
         2 * next() - 1,
       )
     }
+  }
+  for (let i = 0; i < twigs / 3; i++) {
+    const next = createStream(hash(seed, i, 9))
+    const up = 1 - 2 * next()
+    const ring = Math.sqrt(1 - up * up)
+    const a = next() * 6.2832
+    const r = radiusM * (0.62 + 0.2 * next())
+    const m = leafM * 2.6
+    const nx = Math.cos(a) * ring
+    const nz = Math.sin(a) * ring
+    addLeaf(
+      foliage,
+      centre[0] + nx * r,
+      centre[1] + up * r,
+      centre[2] + nz * r,
+      (next() - 0.5) * m,
+      (next() - 0.5) * m,
+      (next() - 0.5) * m,
+      nx,
+      up,
+      nz,
+      m * 0.34,
+      -1,
+    )
   }
 }

@@ -1,6 +1,6 @@
 // The courtyard as solids: a house across the far end, a rubble wall on the left, a brick wing on the right that throws the
 // shadow, and what stands out from the walls. Metres; the far wall is at z = 11.
-import { boxFaces, createFace, type Face } from '../paint/face.ts'
+import { boxFaces, createFace, type Face, type Spot } from '../paint/face.ts'
 import type { Opening } from '../paint/opening.ts'
 import type { Pot } from '../paint/pots.ts'
 
@@ -47,6 +47,12 @@ const chimney = createFace([rightX + 0.45, 4, 7.1], [0, 0, 1], [0, 1, 0], 0.7, 1
 /** A chimney on the far roof and its cap. */
 export const chimneyStack = boxFaces(-2.9, -2.1, 7.03, 8.55, 13.4, 14).filter((f) => f.normal[1] >= 0)
 export const chimneyCap = boxFaces(-2.98, -2.02, 8.5, 8.63, 13.32, 14.08)
+
+/** Cuts away what lies below the far roof. */
+export function cutAtRoof(spot: Spot): void {
+  const above = spot.y - roof.corner[1] - roofPitch * (spot.z - roof.corner[2])
+  spot.cover = Math.min(1, Math.max(0, above / spot.fpV + 0.5))
+}
 
 /** Top of the wing's wall: a board and the ends of its tiles. */
 export const wingBoard = createFace([rightX - 0.16, 3.8, wallZ], [0, 0, -1], [0, 1, 0], 9.5, 0.14)

@@ -1,5 +1,6 @@
 // Plants of the courtyard: a vine around the door, one plant in every pot, and a tree beyond the rubble wall.
-import { createFoliage, type Foliage } from '../paint/foliage.ts'
+import { addLeaf, createFoliage, type Foliage } from '../paint/foliage.ts'
+import { hashUnit } from '../paint/hash.ts'
 import { growBall, growShrub } from '../paint/shrub.ts'
 import { growTree } from '../paint/tree.ts'
 import { growVine } from '../paint/vine.ts'
@@ -9,6 +10,8 @@ export interface CourtyardPlants {
   readonly vine: Foliage
   readonly potted: readonly Foliage[]
   readonly tree: Foliage
+  /** Leaves on the ground. */
+  readonly fallen: Foliage
 }
 
 export function growCourtyardPlants(seed: number): CourtyardPlants {
@@ -70,5 +73,22 @@ export function growCourtyardPlants(seed: number): CourtyardPlants {
     leavesPerTwig: 8,
     twigs: 4,
   })
-  return { vine, potted, tree }
+  return { vine, potted, tree, fallen: scatterLeaves(seed) }
+}
+
+function scatterLeaves(seed: number): Foliage {
+  const fallen = createFoliage()
+  for (let i = 0; i < 190; i++) {
+    const near = hashUnit(seed, 50, i, 1)
+    const x = -4.9 + 6.5 * hashUnit(seed, 50, i, 2) ** 1.4
+    const z = 10.8 - 6.5 * near * near
+    const turn = 6.2832 * hashUnit(seed, 50, i, 3)
+    const size = 0.045 + 0.035 * hashUnit(seed, 50, i, 4)
+    const curl = 0.5 * hashUnit(seed, 50, i, 5)
+    const tint = 2 * hashUnit(seed, 50, i, 6) - 1
+    const ax = Math.sin(turn) * size
+    const az = Math.cos(turn) * size
+    addLeaf(fallen, x, 0.004, z, ax, curl * size, az, 0.5 * tint, 1, 0.4 * tint, size * 0.36, tint)
+  }
+  return fallen
 }
