@@ -14,7 +14,7 @@ export interface LightPlane {
 
 const mostCells = 500_000
 /** Radius in cells of the boxes that quieten noise (tuned by simulation). */
-const smoothing = 2
+const smoothing = 1
 
 /** Means of one channel over squares of `step` overview pixels. */
 function reduceChannel({ width, rgba }: Overview, channel: number, step: number, columns: number, rows: number) {

@@ -30,7 +30,7 @@ const twinWeight = 0.15
 const twinLimit = 4
 const steepness = 1.5
 /** Radius of the edge-aware smoothing as a share of the width, and what it takes for an edge in stops². */
-const guideRadius = 1 / 60
+const guideRadius = 1 / 100
 const guideEpsilon = 0.04
 /** Level in stops below that of the shade at which noise of dark cells ends to guide. */
 const darkBelowShade = 6

@@ -5,7 +5,7 @@ import type { LightPlane } from './light-plane.ts'
 /** Bins in stops of colour and of level, and what an empty bin counts (tuned by simulation). */
 const colourBin = 0.08
 const levelBin = 0.25
-const emptyShare = 2e-5
+const emptyShare = 3e-4
 /** Bins on each side: 30 stops of level and 10 of colour. */
 const columns = 128
 const rows = 128
