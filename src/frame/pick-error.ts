@@ -1,7 +1,7 @@
 // How far a neutral picked from a patch may be off: one standard deviation in stops of (log2 R/G, log2 B/G), from photon
 // and read noise, the patch's own spread, clipping and a second material. Formula and its constants fitted by us to
 // simulated picks.
-import type { DiscCells } from './disc-cells.ts'
+import type { SampledCells } from './disc-cells.ts'
 import type { NoiseModel } from './frame.ts'
 import { findTwoMaterials, type TwoMeans } from './two-materials.ts'
 
@@ -32,7 +32,7 @@ export function noiseVariance(
 
 /** The error of a pick with positive means `m`. */
 export function pickError(
-  { rgb, cells, allCells, cell }: DiscCells,
+  { rgb, cells, allCells, cell }: SampledCells,
   m: readonly number[],
   noise: NoiseModel,
 ): PickError {

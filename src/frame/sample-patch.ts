@@ -1,6 +1,6 @@
 // A sample of the sensor under the neutral picker: mean `cameraRgb` of the whole unclipped cells in a disc and how far it
 // can be trusted, in numbers and in words. Black is judged on the mean, because single dark photosites are mostly noise.
-import { readDisc } from './disc-cells.ts'
+import { readDisc, type SampledCells } from './disc-cells.ts'
 import type { NoiseModel, SensorData } from './frame.ts'
 import { type PickError, pickError } from './pick-error.ts'
 
@@ -31,9 +31,9 @@ const darkSigmas = 2
 
 const reasons: Record<PickError['because'], string> = {
   noise: 'it is dark for so few cells; take a larger sample or a brighter place',
-  spread: 'the colour varies inside the circle; take a larger sample or a plainer place',
+  spread: 'the colour varies inside the sample; take a larger sample or a plainer place',
   clipping: 'part of it is clipped; move to a darker place',
-  'two materials': 'two materials lie in the circle; make it smaller or move it',
+  'two materials': 'two materials lie in the sample; make it smaller or move it',
 }
 
 function stopsText(stops: number): string {
@@ -60,8 +60,12 @@ export function samplePatch(
   centre: readonly [number, number],
   radiusPx: number,
 ): PatchSample {
-  const disc = readDisc(sensor, centre, radiusPx)
-  const { rgb, cells, allCells, cell } = disc
+  return judgeSample(readDisc(sensor, centre, radiusPx), noise)
+}
+
+/** The mean of sampled cells and how far it can be trusted. */
+export function judgeSample(sampled: SampledCells, noise: NoiseModel): PatchSample {
+  const { rgb, cells, allCells, cell } = sampled
   const clippedShare = 1 - cells / allCells
   const without = {
     meanCameraRgb: null,
@@ -91,7 +95,7 @@ export function samplePatch(
   }
   const lost = [0, 1, 2].filter(drowned).map((channel) => ['red', 'green', 'blue'][channel])
   const usable = Math.min(...mean) > 0
-  const error = usable ? pickError(disc, mean, noise) : null
+  const error = usable ? pickError(sampled, mean, noise) : null
   const known = error
     ? {
         ...without,
