@@ -5,7 +5,6 @@ import { fbm2, noise2 } from './noise.ts'
 import type { Opening } from './opening.ts'
 import type { Niche } from './recess.ts'
 import { smoothStep } from './surface.ts'
-import type { Vector } from './vector.ts'
 
 export interface SashOptions {
   readonly opening: Opening
@@ -14,7 +13,6 @@ export interface SashOptions {
   readonly seed: number
   /** How far curtains are drawn, 0…1. */
   readonly curtain: number
-  readonly sun: Vector
 }
 
 const frameM = 0.055

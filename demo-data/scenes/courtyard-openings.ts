@@ -85,7 +85,6 @@ export function createCourtyardOpenings(
       panesUp: 3,
       seed: seed + 70 + i,
       curtain: [0.32, 0.05, 0.4, 0.25, 0.5][i],
-      sun,
     })
     return createRecess(camera, { wallZ, depthM: 0.13, opening, sun }, (niche, brush) => {
       if (!niche.back) reveal(niche, brush)

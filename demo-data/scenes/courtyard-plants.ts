@@ -1,7 +1,8 @@
 // Plants of the courtyard: a vine around the door, one plant in every pot, and a tree beyond the rubble wall.
 import { addLeaf, createFoliage, type Foliage } from '../paint/foliage.ts'
 import { hashUnit } from '../paint/hash.ts'
-import { growBall, growShrub } from '../paint/shrub.ts'
+import { growShrub } from '../paint/shrub.ts'
+import { growBall } from '../paint/topiary.ts'
 import { growTree } from '../paint/tree.ts'
 import { growVine } from '../paint/vine.ts'
 import { door, pots, wallZ, windows } from './courtyard-plan.ts'
