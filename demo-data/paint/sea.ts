@@ -1,6 +1,7 @@
 // The sea along a shore: swell that rears up into crests, breaks, and trails foam. Distances seaward of the water's edge in metres.
 // Height and foam come from the same crests, so white water lies where the wave has broken.
-import { type Cells, cells2, fbm2, noise2 } from './noise.ts'
+import { fbm2, noise2 } from './noise.ts'
+import { tabulate } from './tabulate.ts'
 
 /** Crests by their mean distance from the edge, with height in metres. */
 const crests = [
@@ -18,13 +19,13 @@ function smooth(from: number, to: number, v: number): number {
   return t * t * (3 - 2 * t)
 }
 
-function shift(i: number, along: number): number {
-  return 2.6 * noise2(along / 21, i * 5.3, 331) + 0.8 * noise2(along / 5.5, i * 3.1, 332)
-}
-
-function strength(i: number, along: number): number {
-  return smooth(-0.55, 0.4, noise2(along / 17 + i * 9.7, i * 2.2, 333) + 0.2)
-}
+/** How far each crest is bent seaward, and how strongly it stands, along the shore. */
+const shifts = crests.map((_, i) =>
+  tabulate((along) => 2.6 * noise2(along / 21, i * 5.3, 331) + 0.8 * noise2(along / 5.5, i * 3.1, 332)),
+)
+const strengths = crests.map((_, i) =>
+  tabulate((along) => smooth(-0.55, 0.4, noise2(along / 17 + i * 9.7, i * 2.2, 333) + 0.2)),
+)
 
 /** Height of the water `seawardM` off the edge at `along` metres along the shore; detail under `footprintM` is left out. */
 export function seaHeight(seawardM: number, along: number, footprintM: number): number {
@@ -35,36 +36,37 @@ export function seaHeight(seawardM: number, along: number, footprintM: number): 
     const { at, heightM } = crests[i]
     const near = seawardM - at
     if (near < -6 || near > 10) continue
-    const q = near - shift(i, along)
+    const q = near - shifts[i](along)
     if (q < -1.6 || q > 6) continue
     const ragged = 1 + 0.4 * fbm2(along / 1.7, seawardM / 1.3, 4, 336 + i, footprintM / 1.5)
-    h += heightM * strength(i, along) * ragged * (q > 0 ? Math.exp(-q / 1.9) : Math.exp(-q * q * 3))
+    h += heightM * strengths[i](along) * ragged * (q > 0 ? Math.exp(-q / 1.9) : Math.exp(-q * q * 3))
   }
   return h
 }
 
-const cell: Cells = { f1: 0, f2: 0, id: 0 }
-
-/** Share 0…1 of the surface that is foam. */
-export function foamShare(seawardM: number, along: number, footprintM: number): number {
+/**
+ * Thickness of foam for `foamAt`: fresh on breaking crests, ageing behind them, a rim where the water runs up the sand.
+ * `edgeM` = distance from where the water ends.
+ */
+export function foamAge(seawardM: number, along: number, edgeM: number, footprintM: number): number {
+  if (seawardM > outerM) return 0
   const broad = fbm2(seawardM / 2.4, along / 3.6, 3, 341, footprintM / 2.4)
-  const fine = fbm2(seawardM / 0.45, along / 0.6, 5, 342, footprintM / 0.45)
-  let fresh = 0
-  let old = 0
+  const fine = fbm2(seawardM / 0.45, along / 0.6, 4, 342, footprintM / 0.45)
+  let age = 0
   for (let i = 0; i < crests.length; i++) {
     const near = seawardM - crests[i].at
-    if (near < -8 || near > 16) continue
-    const q = near - shift(i, along)
-    const s = strength(i, along)
-    if (q > -2.6 && q < 4) fresh = Math.max(fresh, s * smooth(-1.7, -0.5, q) * Math.exp(-Math.max(0, q) / 0.8))
-    if (q > -0.5 && q < 13) old = Math.max(old, (0.3 + 0.7 * s) * Math.exp(-Math.max(0, q) / 4.2))
+    if (near < -8 || near > 18) continue
+    const q = near - shifts[i](along)
+    const s = strengths[i](along)
+    const fresh = s * smooth(-1.5 + 0.35 * fine, -0.75 + 0.35 * fine, q) * Math.exp(-Math.max(0, q) / 1.1)
+    const old = q > -0.6 ? (0.3 + 0.45 * s) * Math.exp(-Math.max(0, q) / 8) * (1 + 0.55 * broad) : 0
+    age = Math.max(age, 1.25 * fresh, old)
   }
-  const edge = smooth(0.75, 0.1, Math.abs(seawardM - 0.35 - 0.4 * broad)) * (0.75 + 0.3 * broad)
-  const solid = smooth(0.3, 0.62, Math.max(fresh, edge * 0.8) + 0.3 * fine + 0.16 * broad)
-  if (old < 0.06 || seawardM > outerM) return solid
-  cells2(seawardM / 0.62 + 0.5 * fine, along / 0.85 + 0.6 * broad, 343, cell)
-  const wide = 0.05 + 0.3 * old
-  const lace =
-    smooth(wide, wide * 0.35, cell.f2 - cell.f1) * smooth(-0.5, 0.5, broad * 1.2 + 1.5 * old - 0.55 + 0.3 * fine)
-  return Math.min(1, solid + 0.75 * lace * smooth(0.06, 0.3, old))
+  const lobes = edgeM + 0.06 - 0.1 * fine
+  const rim =
+    lobes > -0.12
+      ? smooth(-0.12, 0.02, lobes) *
+        (0.9 * Math.exp(-Math.max(0, lobes) / 0.22) + 0.42 * Math.exp(-Math.max(0, lobes) / 1.6))
+      : 0
+  return Math.max(age, rim)
 }

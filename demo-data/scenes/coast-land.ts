@@ -1,10 +1,11 @@
 // The ground of the coast: a beach that dips to the left, a grassed headland on the right, sea rocks and a stack.
 // Metres; 0 is still water. The water's edge is a curve X = edgeAt(Z), from which beach, surf and headland take their distances.
 import { fbm2, noise2 } from '../paint/noise.ts'
-import { type Rock, rockHeight } from '../paint/rocks.ts'
+import { createRocks, type Rock } from '../paint/rocks.ts'
 import { seaHeight } from '../paint/sea.ts'
+import { tabulate } from '../paint/tabulate.ts'
 
-export const rocks: readonly Rock[] = [
+const rocks: readonly Rock[] = [
   { x: -30, z: 135, radiusM: 10, heightM: 26, blunt: 0.5 },
   { x: -20, z: 128, radiusM: 5, heightM: 8, blunt: 0.6 },
   { x: -5, z: 92, radiusM: 5, heightM: 3.6, blunt: 0.9 },
@@ -21,14 +22,17 @@ export const rocks: readonly Rock[] = [
   { x: 24, z: 62, radiusM: 6, heightM: 4.4, blunt: 0.9 },
 ]
 
+/** Height of the highest rock over X, Z, or −99 where there is none. */
+export const rockHeight = createRocks(rocks)
+
 function smooth(from: number, to: number, v: number): number {
   const t = Math.min(1, Math.max(0, (v - from) / (to - from)))
   return t * t * (3 - 2 * t)
 }
 
-function edgeAt(z: number): number {
-  return -2 + 0.28 * z - 85 * smooth(130, 330, z) + 500 * smooth(400, 760, z) + 1.1 * noise2(z / 9, 1.5, 351)
-}
+const edgeAt = tabulate(
+  (z) => -2 + 0.28 * z - 85 * smooth(130, 330, z) + 500 * smooth(400, 760, z) + 1.1 * noise2(z / 9, 1.5, 351),
+)
 
 /** Metres seaward of the water's edge, negative on land. */
 export function seawardAt(x: number, z: number): number {
@@ -38,8 +42,8 @@ export function seawardAt(x: number, z: number): number {
 /** Height of sand and headland without rocks. */
 export function groundHeight(x: number, z: number, footprintM: number): number {
   const inland = -seawardAt(x, z)
-  if (inland < -3) return -0.3
-  const beach = 0.055 * inland + 0.05 * noise2(x / 3.2, z / 4.1, 352)
+  if (inland < -3) return Math.max(-1.2, 0.055 * inland)
+  const beach = 0.055 * inland + 0.05 * smooth(-3, -1, inland) * noise2(x / 3.2, z / 4.1, 352)
   if (z < 85 || inland < 0) return beach
   const rise = smooth(85, 200, z) * smooth(0, 5, inland)
   const rugged = fbm2(x / 22, z / 26, 6, 353, footprintM / 22)
@@ -51,7 +55,7 @@ export function groundHeight(x: number, z: number, footprintM: number): number {
 }
 
 export function solidHeight(x: number, z: number, footprintM: number): number {
-  return Math.max(groundHeight(x, z, footprintM), rockHeight(rocks, x, z, footprintM))
+  return Math.max(groundHeight(x, z, footprintM), rockHeight(x, z, footprintM))
 }
 
 /** What the eye meets: ground, rock or water, whichever is highest. */

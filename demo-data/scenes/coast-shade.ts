@@ -3,15 +3,21 @@
 import type { Palette } from '../light/triplets.ts'
 import { type Brush, light, lightMix, scale } from '../paint/brush.ts'
 import type { Camera } from '../paint/camera.ts'
-import { fbm2 } from '../paint/noise.ts'
-import { rockHeight } from '../paint/rocks.ts'
-import { foamShare, seaHeight } from '../paint/sea.ts'
+import { type Foam, foamAt } from '../paint/foam.ts'
+import { fbm2, noise2 } from '../paint/noise.ts'
+import { fbm3, noise3 } from '../paint/noise3.ts'
+import { foamAge, seaHeight } from '../paint/sea.ts'
+import { type ShoreSand, shoreSandAt } from '../paint/shore-sand.ts'
 import type { ClearSky } from '../paint/sky.ts'
-import { coastHeight, groundHeight, rocks, seawardAt } from './coast-land.ts'
+import { groundHeight, rockHeight, seawardAt, solidHeight } from './coast-land.ts'
 
 function smooth(from: number, to: number, v: number): number {
   const t = Math.min(1, Math.max(0, (v - from) / (to - from)))
   return t * t * (3 - 2 * t)
+}
+
+function seaSurface(x: number, z: number, footprintM: number): number {
+  return seaHeight(seawardAt(x, z), z, footprintM)
 }
 
 /** Returns a function that sets the brush to what lies at X, Z. */
@@ -22,33 +28,40 @@ export function createCoastShader(
   sun: readonly [number, number, number],
   sunShare: (x: number, y: number, z: number) => number,
 ): (x: number, z: number, brush: Brush) => void {
-  const [rock, lichen, dry, wet, foam, water, grass, straw, froth] = (
+  const [rock, lichen, dry, wet, foam, water, grass, straw, white] = (
     ['rock', 'lichen', 'sand', 'sandWet', 'foam', 'water', 'grass', 'dryGrass', 'cloud'] as const
   ).map((name) => palette.of(name))
   const above = new Float64Array(3)
+  const grit: ShoreSand = { slopeX: 0, slopeZ: 0, tone: 1 }
+  const froth: Foam = { cover: 0, tone: 1 }
   return (x, z, brush) => {
     const acrossM = z / camera.focalPx
     const alongM = (acrossM * z) / camera.eyeM
     const grainM = Math.sqrt(acrossM * Math.min(alongM, 40 * acrossM))
     const seaward = seawardAt(x, z)
     const ground = groundHeight(x, z, acrossM)
-    const crag = rockHeight(rocks, x, z, acrossM)
+    const crag = rockHeight(x, z, acrossM)
     const solid = Math.max(ground, crag)
     const sea = seaward < -1 ? -99 : seaHeight(seaward, z, acrossM)
     const y = Math.max(solid, sea)
     const e = Math.max(0.03, acrossM)
-    let slopeX = (coastHeight(x + e, z, acrossM) - y) / e
-    let slopeZ = (coastHeight(x, z + e, acrossM) - y) / e
     const onWater = sea >= solid
+    const stone = !onWater && crag > ground
+    const surface = onWater ? seaSurface : stone ? solidHeight : groundHeight
+    let slopeX = (surface(x + e, z, acrossM) - y) / e
+    let slopeZ = (surface(x, z + e, acrossM) - y) / e
     if (onWater) {
       slopeX +=
         0.09 * fbm2(x / 0.5, z / 0.8, 4, 361, alongM / 0.8) + 0.05 * fbm2(x / 2.3, z / 3.4, 3, 364, alongM / 3.4)
       slopeZ +=
-        0.12 * fbm2(x / 0.5 + 9, z / 0.8, 4, 362, alongM / 0.8) + 0.05 * fbm2(x / 2.3, z / 3.4, 3, 365, alongM / 3.4)
-    } else if (grainM < 0.2) {
-      const fine = crag > ground ? 0.5 : 0.06
-      slopeX += fine * fbm2(x / 0.2, z / 0.2, 5, 366, grainM / 0.2)
-      slopeZ += fine * fbm2(x / 0.2 + 7, z / 0.2, 5, 367, grainM / 0.2)
+        0.16 * fbm2(x / 0.6 + 9, z / 0.45, 5, 362, alongM / 0.45) + 0.06 * fbm2(x / 2.3, z / 3.4, 3, 365, alongM / 3.4)
+    } else if (stone) {
+      slopeX += 0.75 * fbm3(x / 0.3, y / 0.3, z / 0.3, 5, 366, acrossM / 0.3)
+      slopeZ += 0.75 * fbm3(x / 0.3 + 7, y / 0.3, z / 0.3, 5, 367, acrossM / 0.3)
+    } else if (z < 85) {
+      shoreSandAt(x, z, -seaward, acrossM, Math.min(alongM, 40 * acrossM), grit)
+      slopeX += grit.slopeX
+      slopeZ += grit.slopeZ
     }
     const n = 1 / Math.sqrt(1 + slopeX * slopeX + slopeZ * slopeZ)
     const facing = Math.max(0, (sun[1] - slopeX * sun[0] - slopeZ * sun[2]) * n)
@@ -66,36 +79,55 @@ export function createCoastShader(
       const rz = vz - 2 * cos * slopeZ * n
       sky.colour(rx / Math.max(0.2, rz), ry / Math.max(0.2, rz), above)
       const glint = Math.max(0, rx * sun[0] + ry * sun[1] + rz * sun[2]) ** 90 * 9 * seen
-      const depth = smooth(0, 1.2, sea - solid)
-      lightMix(brush, wet, water, 0.35 + 0.65 * depth, 0.55 * facing * seen, 0.6 * open)
+      const depth = smooth(0, 0.7, sea - solid)
+      lightMix(brush, wet, water, 0.5 + 0.5 * depth, 0.5 * facing * seen, 0.6 * open)
       const k = 1 - fresnel
-      brush.r = brush.r * k + fresnel * (above[0] * 1.35 + glint)
-      brush.g = brush.g * k + fresnel * (above[1] * 1.35 + glint * 0.62)
-      brush.b = brush.b * k + fresnel * (above[2] * 1.35 + glint * 0.4)
-      let white = foamShare(seaward, z, grainM)
-      const collarM = 0.3 + 0.012 * z
-      const near = rockHeight(rocks, x + collarM, z + collarM, 0.5) + rockHeight(rocks, x - collarM, z + collarM, 0.5)
-      if (near > -150 || crag > -0.5)
-        white = Math.max(white, smooth(-0.2, 0.5, 0.25 + fbm2(x / 0.5, z / 0.5, 4, 368, grainM / 0.5)))
-      if (white > 0.01) {
+      brush.r = brush.r * k + fresnel * (above[0] * 1.7 + glint)
+      brush.g = brush.g * k + fresnel * (above[1] * 1.7 + glint * 0.62)
+      brush.b = brush.b * k + fresnel * (above[2] * 1.7 + glint * 0.4)
+      let age = foamAge(seaward, z, (sea - ground) / 0.055, grainM)
+      const collarM = 0.25 + 0.01 * z
+      const near = rockHeight(x + collarM, z + collarM, 0.5) + rockHeight(x - collarM, z + collarM, 0.5)
+      if (near > -150 || crag > -0.5) age = Math.max(age, 0.55 + 0.5 * fbm2(x / 0.9, z / 0.9, 3, 368, grainM / 0.9))
+      foamAt(seaward, z, age, grainM, 371, froth)
+      if (froth.cover > 0.01) {
         const { r, g, b, material } = brush
-        lightMix(brush, foam, froth, 0.48, 0.12 + 1.1 * facing * seen, 0.9 * open)
-        scale(brush, 0.92 + 0.14 * fbm2(x / 0.16, z / 0.2, 3, 363, grainM / 0.16))
-        brush.r = r + (brush.r - r) * white
-        brush.g = g + (brush.g - g) * white
-        brush.b = b + (brush.b - b) * white
-        if (white < 0.5) brush.material = material
+        lightMix(brush, foam, white, 0.48, 0.16 + 1.05 * facing * seen, 0.9 * open)
+        scale(brush, froth.tone * (0.95 + 0.1 * fbm2(x / 0.05, z / 0.08, 3, 363, grainM / 0.05)))
+        brush.r = r + (brush.r - r) * froth.cover
+        brush.g = g + (brush.g - g) * froth.cover
+        brush.b = b + (brush.b - b) * froth.cover
+        if (froth.cover < 0.5) brush.material = material
       }
       return
     }
     const patch = fbm2(x / 1.3, z / 1.3, 5, 369, grainM / 1.3)
     const steep = Math.hypot(slopeX, slopeZ)
-    if (crag > ground) {
+    if (stone) {
       const damp = smooth(0.95, 0.35, y / (z > 90 ? 3 : 1) + 0.3 * patch)
-      lightMix(brush, rock, lichen, 0.4 * smooth(0.2, 0.7, patch) * (1 - damp), facing * seen + 0.04, open * 0.9)
-      scale(brush, (1 + 0.3 * patch) * (1 - 0.5 * damp) * 1.15)
+      const size = z > 90 ? 4 : 1
+      const beds = noise2((y + 0.22 * x + 0.1 * z) / (0.16 * size) + patch, 0.5, 372)
+      const crack = smooth(
+        0.075,
+        0.02,
+        Math.abs(noise3(x / (0.8 * size), y / (1.6 * size), z / (0.8 * size), 373) + 0.1 * patch),
+      )
+      const mottle = fbm3(x / 0.07, y / 0.07, z / 0.07, 3, 374, acrossM / 0.07)
+      lightMix(
+        brush,
+        rock,
+        lichen,
+        0.5 * smooth(0.1, 0.6, patch + 0.3 * mottle) * (1 - damp),
+        facing * seen + 0.04,
+        open * 0.9,
+      )
+      scale(brush, (1 + 0.25 * patch + 0.2 * beds + 0.18 * mottle) * (1 - 0.5 * crack) * (1 - 0.5 * damp) * 1.2)
     } else if (z > 85 && y > 3) {
-      const turf = smooth(1.25, 0.6, steep + 0.5 * patch) * smooth(6, 11, y + 3 * patch)
+      const wide = 3
+      const broadX = (groundHeight(x + wide, z, wide) - groundHeight(x - wide, z, wide)) / (2 * wide)
+      const broadZ = (groundHeight(x, z + wide, wide) - groundHeight(x, z - wide, wide)) / (2 * wide)
+      const turf =
+        smooth(1.15, 0.65, Math.hypot(broadX, broadZ) + 0.25 * patch + 0.06 * steep) * smooth(6, 11, y + 3 * patch)
       lightMix(brush, grass, straw, 0.3 + 0.3 * patch, facing * seen + 0.05, open)
       const { r, g, b, material } = brush
       const blades = 1 + 0.35 * fbm2(x / 0.9, z / 1.6, 4, 370, grainM / 0.9) + 0.2 * patch
@@ -108,7 +140,7 @@ export function createCoastShader(
     } else {
       const damp = smooth(3.2, 0.9, -seaward + 0.7 * patch)
       lightMix(brush, dry, wet, damp, facing * seen + 0.03, open)
-      scale(brush, 1 + 0.08 * patch + 0.1 * fbm2(x / 0.012, z / 0.03, 3, 371, grainM / 0.012))
+      scale(brush, (1 + 0.05 * patch) * grit.tone)
       const shine = 0.28 * smooth(1.7, 0.2, -seaward + 0.5 * patch)
       sky.colour(x / z, 0.25, above)
       brush.r += above[0] * shine

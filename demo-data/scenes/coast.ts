@@ -17,7 +17,6 @@ import { createCoastShader } from './coast-shade.ts'
 const bursts: readonly Burst[] = [
   { x: -38, z: 126, heightM: 9, drops: 2600 },
   { x: -13.6, z: 39, heightM: 3.6, drops: 2600 },
-  { x: -4, z: 15.6, heightM: 0.9, drops: 700 },
 ]
 
 export const coast: Scene = {
