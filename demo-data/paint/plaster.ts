@@ -38,10 +38,12 @@ export function createPlaster(palette: Palette, seed: number, sun: SunSlope, wea
     const broad = fbm2(u / 1.3, v / 1.1, 4, seed + 3, fp)
     const streak = fbm2(u / 0.11, v / 1.9, 4, seed + 6, fp / 0.11) * smoothStep(heightM - 2.6, heightM, v)
     const damp = smoothStep(0.75, 0, v + 0.3 * broad)
-    cells2(u / 0.85 + 0.22 * lumps + 0.5 * broad, v / 0.85 + 0.15 * lumps, seed + 12, crack)
-    const line =
-      smoothStep(0.012 + fp, 0, crack.f2 - crack.f1) *
-      smoothStep(0.02, 0.22, broad + 0.25 * noise2(u / 0.5, v / 0.5, seed + 14))
+    const cracked = smoothStep(0.02, 0.22, broad + 0.25 * noise2(u / 0.5, v / 0.5, seed + 14))
+    let line = 0
+    if (cracked > 0) {
+      cells2(u / 0.85 + 0.22 * lumps + 0.5 * broad, v / 0.85 + 0.15 * lumps, seed + 12, crack)
+      line = cracked * smoothStep(0.012 + fp, 0, crack.f2 - crack.f1)
+    }
     const nearLoss = smoothStep(limit - 0.055, limit, off)
     out.first = plaster
     out.second = stain

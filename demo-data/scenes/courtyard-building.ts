@@ -30,8 +30,8 @@ export function buildCourtyard(
   const aloft: Surroundings = { sun, casters: plan.chimneyStack, sky: () => 0.85, bounce: () => 0.02 }
   const face = (it: Face, texture: Texture, light = around, cut?: (spot: Spot) => void) =>
     createLitFace(camera, stone, light, { face: it, texture, cut })
-  const shadedFace = (it: Face, texture: Texture, cellM: number) =>
-    createLitFace(camera, stone, around, { face: it, texture, shadow: castOnFace(plants, it, sun, cellM) })
+  const shadedFace = (it: Face, texture: Texture, cellM: number, cut?: (spot: Spot) => void) =>
+    createLitFace(camera, stone, around, { face: it, texture, shadow: castOnFace(plants, it, sun, cellM), cut })
 
   const paving = createPaving(palette, { seed: seed + 20, rowM: 0.52, stoneM: 0.8, sun: sunOn(plan.floor, sun) })
   const slab =
@@ -55,7 +55,9 @@ export function buildCourtyard(
     face(plan.roof, tiles(plan.roof, 21), aloft),
     ...plan.chimneyStack.map((it) => face(it, bricks(it, 25), aloft, plan.cutAtRoof)),
     ...plan.chimneyCap.map((it) => face(it, slab(1.2), aloft)),
-    shadedFace(plan.farWall, createHouseWall(palette, seed, sun), 0.006),
+    shadedFace(plan.farWall, createHouseWall(palette, seed, sun), 0.006, (spot) =>
+      plan.cutBehindWing(spot, camera.eyeM),
+    ),
     ...createCourtyardOpenings(camera, palette, seed, around),
     face(plan.eavesBoard, boards),
     ...plan.sills.map((it) => face(it, slab(1.5))),

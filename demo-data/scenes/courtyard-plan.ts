@@ -23,7 +23,7 @@ export const leftWall = createFace([leftX, 0, 2.5], [0, 0, 1], [0, 1, 0], wallZ 
 export const leftCoping = createFace([leftX - 0.4, 2.58, 2.5], [1, 0, 0], [0, 0, 1], 0.44, wallZ - 2.5)
 export const leftCopingEdge = createFace([leftX + 0.04, 2.48, 2.5], [0, 0, 1], [0, 1, 0], wallZ - 2.5, 0.1)
 export const rightWall = createFace([rightX, 0, wallZ], [0, 0, -1], [0, 1, 0], 9.5, 3.95)
-export const floor = createFace([-9, 0, 0.5], [1, 0, 0], [0, 0, 1], 16, wallZ - 0.5)
+export const floor = createFace([leftX - 0.05, 0, 0.5], [1, 0, 0], [0, 0, 1], rightX - leftX + 0.1, wallZ - 0.5)
 
 /** The far roof rises from its eaves, away from the camera. */
 const roofPitch = 0.62
@@ -47,6 +47,14 @@ const chimney = createFace([rightX + 0.45, 4, 7.1], [0, 0, 1], [0, 1, 0], 0.7, 1
 /** A chimney on the far roof and its cap. */
 export const chimneyStack = boxFaces(-2.9, -2.1, 7.03, 8.55, 13.4, 14).filter((f) => f.normal[1] >= 0)
 export const chimneyCap = boxFaces(-2.98, -2.02, 8.5, 8.63, 13.32, 14.08)
+
+/** Cuts away what the brick wing hides, seen from an eye `eyeM` high. */
+export function cutBehindWing(spot: Spot, eyeM: number): void {
+  const across = spot.x / spot.z
+  if (across <= 0) return
+  const meetsZ = rightX / across
+  if (meetsZ < spot.z && eyeM + ((spot.y - eyeM) / spot.z) * meetsZ < rightWall.height - 0.1) spot.cover = 0
+}
 
 /** Cuts away what lies below the far roof. */
 export function cutAtRoof(spot: Spot): void {

@@ -58,13 +58,15 @@ export function courtyardLight(sun: Vector): Surroundings {
     sun,
     casters: solidCasters,
     sky(x, y, z, normal) {
-      const upward = 0.5 + 0.5 * normal[1]
-      const wing = 0.75 - 0.45 * Math.exp(-(rightX - x) / 1.6) * smoothStep(5, 1, y)
-      const corner = 1 - 0.4 * Math.exp(-(wallZ - z) / 0.5) * (normal[1] > 0.5 ? 1 : 0)
-      const left = 1 - 0.35 * Math.exp(-Math.max(0, x - leftX) / 0.5) * smoothStep(2.4, 1.2, y)
-      const under = normal[2] < -0.5 ? 1 - 0.65 * smoothStep(eavesM - 0.7, eavesM, y) : 1
-      const foot = normal[1] > 0.5 ? footShade(pots, x, z) : 1 - 0.35 * Math.exp(-y / 0.2)
-      return (0.25 + 0.75 * upward) * wing * corner * left * under * foot
+      const level = normal[1] > 0.5
+      let open = 0.25 + 0.75 * (0.5 + 0.5 * normal[1])
+      open *= 0.75 - 0.45 * Math.exp(-(rightX - x) / 1.6) * smoothStep(5, 1, y)
+      if (x < leftX + 2) open *= 1 - 0.35 * Math.exp(-Math.max(0, x - leftX) / 0.5) * smoothStep(2.4, 1.2, y)
+      if (normal[2] < -0.5 && y > eavesM - 0.7) open *= 1 - 0.65 * smoothStep(eavesM - 0.7, eavesM, y)
+      if (level && z > wallZ - 3) open *= 1 - 0.4 * Math.exp(-(wallZ - z) / 0.5)
+      if (level) open *= footShade(pots, x, z)
+      else if (y < 1) open *= 1 - 0.35 * Math.exp(-y / 0.2)
+      return open
     },
     bounce(x, y, z, normal) {
       const near = Math.exp(-Math.max(0, x + 0.3) / 4.5)
