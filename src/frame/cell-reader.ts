@@ -4,7 +4,7 @@ import type { LinearData, MosaicData, SensorData } from './frame.ts'
 import { photositeTable } from './photosite-table.ts'
 
 /** Reads the cell in column i, row j of the cells into `rgb` at `to`; its largest normalised photosite comes back. */
-export type ReadCell = (i: number, j: number, rgb: Float64Array, to: number) => number
+type ReadCell = (i: number, j: number, rgb: Float64Array, to: number) => number
 
 function mosaicReader(mosaic: MosaicData, { size, counts }: Cell): ReadCell {
   const { codes, width } = mosaic

@@ -27,12 +27,18 @@ export interface Geometry {
   readonly lit: Float32Array
 }
 
+const layoutNames = Object.keys(layouts)
+
+/** The light of a seed's geometry. */
+export function lightKind(seed: number): LightKind {
+  return lightKinds[Math.floor(seed / layoutNames.length + seed) % lightKinds.length]
+}
+
 /** The geometry of a seed: layout and light take turns, everything else is drawn. */
 export function drawGeometry(seed: number): Geometry {
   const canvas = new SceneCanvas(seed * 7919 + 13)
-  const names = Object.keys(layouts)
-  const layout = names[seed % names.length]
-  const kind = lightKinds[Math.floor(seed / names.length + seed) % lightKinds.length]
+  const layout = layoutNames[seed % layoutNames.length]
+  const kind = lightKind(seed)
   layouts[layout](canvas)
   const lit = shade(canvas, kind)
   const fullScaleElectrons = layout === 'darkWood' ? canvas.between(3000, 8000) : canvas.between(8000, 50000)

@@ -22,6 +22,7 @@ describe.skipIf(!spectraAreHere)('suggestions on fresh scenes (skipped without t
     expect(first).toBeLessThanOrEqual(greyWorld)
   })
 
+  // Over all filters; at 720 nm alone grey world is nearer there (.036 against .044 stop on these scenes).
   test('in open shade too', () => {
     const shade = trials.filter(({ kind }) => kind === 'open shade')
     const { soluble, first, greyWorld } = summarise(shade)

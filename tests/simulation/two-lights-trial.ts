@@ -3,7 +3,7 @@
 import { shadeMask } from '../../src/analysis/two-lights/shade-mask.ts'
 import { boxSums } from '../../src/analysis/box-sums.ts'
 import { light, mix, recording, reflectance, type FilterNm, type SensorName, times, type Rgb } from './camera.ts'
-import { add, drawGeometry, height, lightsOf, photograph, ratios, width } from './scene.ts'
+import { add, drawGeometry, height, lightKind, lightsOf, photograph, ratios, width } from './scene.ts'
 import { sceneWidth } from './scene-canvas.ts'
 
 export const firstFreshSeed = 3000
@@ -40,8 +40,8 @@ function cellMean(plane: Float32Array, x: number, y: number): number {
 
 /** Errors on one scene, added to `errors`; false where it does not hold one material in both lights. */
 function tryScene(seed: number, sensor: SensorName, filterNm: FilterNm, errors: GainErrors): boolean {
+  if (lightKind(seed) !== 'mixed') return false
   const geometry = drawGeometry(seed)
-  if (geometry.kind !== 'mixed') return false
   const { canvas, lit } = geometry
   const inSun = new Map<string, number>()
   const inShade = new Map<string, number>()
