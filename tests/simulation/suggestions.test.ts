@@ -22,11 +22,17 @@ describe.skipIf(!spectraAreHere)('suggestions on fresh scenes (skipped without t
     expect(first).toBeLessThanOrEqual(greyWorld)
   })
 
-  // Over all filters; at 720 nm alone grey world is nearer there (.036 against .044 stop on these scenes).
-  test('in open shade too', () => {
-    const shade = trials.filter(({ kind }) => kind === 'open shade')
-    const { soluble, first, greyWorld } = summarise(shade)
-    expect(soluble).toBeGreaterThan(100)
+  const inOpenShade = (filterNm: FilterNm) => summarise(of(filterNm).filter(({ kind }) => kind === 'open shade'))
+
+  it.each(filters.filter((filterNm) => filterNm < 720))('%i nm, open shade: so it is there', (filterNm) => {
+    const { soluble, first, greyWorld } = inOpenShade(filterNm)
+    expect(soluble).toBeGreaterThan(15)
+    expect(first).toBeLessThanOrEqual(greyWorld)
+  })
+
+  // A target of ours that is not reached: .044 stop against grey world's .036 on these scenes.
+  it.fails('720 nm, open shade: so it is there (known miss)', () => {
+    const { first, greyWorld } = inOpenShade(720)
     expect(first).toBeLessThanOrEqual(greyWorld)
   })
 

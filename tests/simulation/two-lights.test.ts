@@ -4,24 +4,37 @@ import { spectraAreHere } from './camera.ts'
 import { height, width } from './scene.ts'
 import { bandsUnderTwoLights, firstFreshSeed, mean, shareBelow, tryTwoLights } from './two-lights-trial.ts'
 
+/** Trials of a sensor, made at the first call. */
+function tryOnce(sensor: 'A' | 'B') {
+  let made: ReturnType<typeof tryTwoLights> | undefined
+  return () => (made ??= tryTwoLights(firstFreshSeed, 20, sensor, 590))
+}
+
 describe.skipIf(!spectraAreHere)('two lights on fresh scenes (skipped without the spectra)', () => {
-  // The target for penumbrae is .03 for both; sensor A misses it narrowly (.0306 here, up to .04 on other scenes).
-  it.each([
-    { sensor: 'A', penumbraStops: 0.04 },
-    { sensor: 'B', penumbraStops: 0.03 },
-  ] as const)(
-    'sensor $sensor: grey is neutral in sun and in shade, and nearly so between',
-    ({ sensor, penumbraStops }) => {
-      const { greySun, greyShade, penumbra } = tryTwoLights(firstFreshSeed, 20, sensor, 590)
+  const trials = { A: tryOnce('A'), B: tryOnce('B') }
+  const penumbraTargetStops = 0.03
+
+  it.each(['A', 'B'] as const)(
+    'sensor %s: grey is neutral in sun and in shade',
+    (sensor) => {
+      const { greySun, greyShade, penumbra } = trials[sensor]()
       const grey = [...greySun, ...greyShade]
       expect(grey.length).toBeGreaterThan(10_000)
+      expect(penumbra.length).toBeGreaterThan(1000)
       expect(mean(grey)).toBeLessThanOrEqual(0.02)
       expect(shareBelow(grey, 0.03)).toBeGreaterThanOrEqual(0.88)
-      expect(penumbra.length).toBeGreaterThan(1000)
-      expect(mean(penumbra)).toBeLessThanOrEqual(penumbraStops)
     },
     600_000,
   )
+
+  test('sensor B: the penumbra reaches its target', () => {
+    expect(mean(trials.B().penumbra)).toBeLessThanOrEqual(penumbraTargetStops)
+  }, 600_000)
+
+  // A target of ours that is not reached: .0306 here, up to .04 on the scenes that constants were chosen on.
+  test.fails('sensor A: the penumbra reaches its target (known miss)', () => {
+    expect(mean(trials.A().penumbra)).toBeLessThanOrEqual(penumbraTargetStops)
+  }, 600_000)
 
   test('a hard edge leaves no halo beyond ten cells', () => {
     const { mask, distance } = bandsUnderTwoLights('A', 590)
