@@ -119,7 +119,7 @@ export function duneHeight(x: number, z: number, footprintM: number): number {
   return field + d * s + k * s * (1 - s)
 }
 
-/** No dune is higher than this at a distance Z. */
-export function duneCeiling(_x: number, z: number): number {
-  return z < 150 ? 14 : 14 + 80 * Math.min(1, (z - 150) / 900)
+/** A surface above every dune: the dunes as they are, and a margin for what lies between two looks. */
+export function duneCeiling(x: number, z: number): number {
+  return duneHeight(x, z, 1.5) + 0.7 + 0.012 * z
 }

@@ -23,6 +23,8 @@ export interface Tracer {
 }
 
 const sameSurface = 0.03
+/** The walk starts this far below the band, so that a crest at its lower edge is searched for as in the middle. */
+const apronPx = 24
 
 /** Prepares the walk of one landscape (milliseconds); `trace` then answers for any band. */
 export function createTracer(size: Size, camera: Camera, landscape: Landscape, reach: Reach): Tracer {
@@ -119,8 +121,8 @@ export function createTracer(size: Size, camera: Camera, landscape: Landscape, r
 
       for (column = 0; column < width; column++) {
         across = (column + 0.5 - centreX) / focalPx
-        const start = skipTo(column, y1)
-        let top = start === 0 ? Infinity : y1
+        const start = skipTo(column, y1 + apronPx)
+        let top = start === 0 ? Infinity : y1 + apronPx
         let za = stations[start]
         let ra = rowAt(za)
         if (start === 0) fill(za, ra + 1, za, ra, top)

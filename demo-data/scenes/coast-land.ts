@@ -65,7 +65,8 @@ export function coastHeight(x: number, z: number, footprintM: number): number {
   return seaward < -1 ? solid : Math.max(solid, seaHeight(seaward, z, footprintM))
 }
 
-/** Nothing stands higher than this at a distance Z. */
-export function coastCeiling(_x: number, z: number): number {
-  return z < 70 ? 6 : z < 900 ? 60 : 2
+/** A surface above everything that the eye can meet: the coast without its finest detail, and a margin for it. */
+export function coastCeiling(x: number, z: number): number {
+  const tallest = Math.max(solidHeight(x - 1, z, 1), solidHeight(x, z, 1), solidHeight(x + 1, z, 1), 1.2)
+  return tallest + 1 + 0.06 * z
 }

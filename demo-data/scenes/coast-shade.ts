@@ -58,7 +58,7 @@ export function createCoastShader(
     } else if (stone) {
       slopeX += 0.75 * fbm3(x / 0.3, y / 0.3, z / 0.3, 5, 366, acrossM / 0.3)
       slopeZ += 0.75 * fbm3(x / 0.3 + 7, y / 0.3, z / 0.3, 5, 367, acrossM / 0.3)
-    } else if (z < 85) {
+    } else {
       shoreSandAt(x, z, -seaward, acrossM, Math.min(alongM, 40 * acrossM), grit)
       slopeX += grit.slopeX
       slopeZ += grit.slopeZ

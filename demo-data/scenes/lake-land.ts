@@ -104,9 +104,10 @@ export function createLakeLand(reach: number): LakeLand {
       grid.locate(x, z)
       return grid.read(land.stand)
     },
-    ceiling(_x, z) {
-      if (z > 6000) return 2600
-      return z < shoreM ? -30 : Math.min(900, 60 + (z - shoreM) * 0.5)
+    ceiling(x, z) {
+      if (z < shoreM) return -30
+      grid.locate(x, z)
+      return Math.max(1, grid.read(land.ground)) + 26 + 0.008 * z + (z > 6000 ? rock(x, z, 8) : 0)
     },
     bankM: 0.7,
     rockFromM: 620,

@@ -5,6 +5,11 @@ import { createCamera, rowOf, sunDirection } from '../../demo-data/paint/camera.
 import { duneCeiling, duneHeight } from '../../demo-data/paint/dune-field.ts'
 import { createTracer } from '../../demo-data/paint/height-field.ts'
 import { createSunShadow } from '../../demo-data/paint/sun-shadow.ts'
+import { createPalette } from '../../demo-data/light/triplets.ts'
+import { frameSize } from '../../demo-data/frame-size.ts'
+import { coast } from '../../demo-data/scenes/coast.ts'
+import { dunes as duneScene } from '../../demo-data/scenes/dunes.ts'
+import { lake } from '../../demo-data/scenes/lake.ts'
 
 const size = { width: 240, height: 160 }
 const camera = createCamera(size, { focalWidths: 0.8, horizon: 0.42, eyeM: duneHeight(0, 0, 0) + 1.7 })
@@ -49,3 +54,27 @@ it('throws a shadow as long as height ÷ tan(elevation)', () => {
   expect(shadow.share(end + 0.3, 0, 10)).toBe(1)
   expect(shadow.share(-1, 0, 10)).toBe(1)
 })
+
+it.each([
+  ['lake', lake, 'A', '590'],
+  ['dunes', duneScene, 'A', '850'],
+  ['coast', coast, 'B', '590'],
+] as const)(
+  'paints the %s alike in one band and in many',
+  (_name, scene, sensor, filter) => {
+    const { width, height } = frameSize(0.15, scene.aspect)
+    const painter = scene.prepare({ width, height }, createPalette(sensor, filter), 5)
+    const whole = createBand(width, height, 0, height)
+    painter.paint(whole)
+    for (let y0 = 0; y0 < height; y0 += 36) {
+      const part = createBand(width, height, y0, Math.min(height, y0 + 36))
+      painter.paint(part)
+      const rows = [y0 * width, part.y1 * width] as const
+      expect(part.r).toEqual(whole.r.slice(...rows))
+      expect(part.b).toEqual(whole.b.slice(...rows))
+      expect(part.material).toEqual(whole.material.slice(...rows))
+      expect([...part.g].every((v) => v >= 0 && v < 9)).toBe(true)
+    }
+  },
+  120_000,
+)
