@@ -78,9 +78,10 @@ function castShadow(blades: readonly Blade[], x: number, y: number, z: number, t
           Math.max(0.12, sun[1]),
       )
       for (let s = 0; s < steps; s++) {
-        const [px, py, pz] = [0, 1, 2].map(
-          (a) => points[i * 3 + a] + ((points[i * 3 + 3 + a] - points[i * 3 + a]) * s) / steps,
-        )
+        const k = s / steps
+        const px = points[i * 3] + (points[i * 3 + 3] - points[i * 3]) * k
+        const py = points[i * 3 + 1] + (points[i * 3 + 4] - points[i * 3 + 1]) * k
+        const pz = points[i * 3 + 2] + (points[i * 3 + 5] - points[i * 3 + 2]) * k
         const t = (py - y - tilt[0] * (px - x) - tilt[2] * (pz - z)) / drop
         if (t > 0)
           landings.push(px - sun[0] * t, pz - sun[2] * t, t * penumbra, widthM * (1 - (i + s / steps) / (segments + 1)))

@@ -62,7 +62,7 @@ it.each([
 ] as const)(
   'paints the %s alike in one band and in many',
   (_name, scene, sensor, filter) => {
-    const { width, height } = frameSize(0.15, scene.aspect)
+    const { width, height } = frameSize(0.07, scene.aspect)
     const painter = scene.prepare({ width, height }, createPalette(sensor, filter), 5)
     const whole = createBand(width, height, 0, height)
     painter.paint(whole)
