@@ -56,6 +56,13 @@ test.each(['srgb', 'display-p3', 'rec2020'] as const)('%s: neighbours of the blu
   }
 })
 
+test.each([0.003, 0.03, 0.3, 1])('ROMM RGB: its blue corner at %f is not pulled in by rounding', (level) => {
+  const blue = new Color('prophoto', [0, 0, level]).to('rec2020-linear').coords as number[]
+  applyOperation(outputTransform, blue, { space: 'romm' }).forEach((value, i) =>
+    expect(Math.abs(value - [0, 0, level][i])).toBeLessThan(agreement.romm),
+  )
+})
+
 test('a colour at the rim of sRGB is not pulled in', () => {
   const red = new Color('srgb', [1, 0, 0]).to('rec2020-linear').coords as number[]
   const shown = applyOperation(outputTransform, red)
