@@ -2,24 +2,12 @@
 import react from '@vitejs/plugin-react'
 import { playwright } from '@vitest/browser-playwright'
 import { defineConfig } from 'vitest/config'
-import { findChromium } from './src/commands/find-chromium.mjs'
+import { chromiumArguments, findChromium } from './src/commands/find-chromium.mjs'
 
 const isolation = {
   'Cross-Origin-Opener-Policy': 'same-origin',
   'Cross-Origin-Embedder-Policy': 'require-corp',
 }
-
-const softwareGl = [
-  '--no-sandbox',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-  '--use-gl=angle',
-  '--use-angle=swiftshader',
-  '--enable-unsafe-swiftshader',
-]
 
 /** Parts of the component library that the screen is made of. */
 const screenParts = [
@@ -108,7 +96,7 @@ export default defineConfig({
             headless: true,
             screenshotFailures: false,
             provider: playwright({
-              launchOptions: { executablePath: findChromium(), args: softwareGl },
+              launchOptions: { executablePath: findChromium(), args: chromiumArguments },
             }),
             instances: [{ browser: 'chromium' }],
           },

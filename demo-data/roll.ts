@@ -19,19 +19,13 @@ export interface RollFrame {
   readonly shot: Omit<Shot, 'description'>
 }
 
-/** A scene's file is called like its export. */
-async function loadScene(name: string): Promise<Scene> {
-  const module: Record<string, Scene> = await import(`./scenes/${name}.ts`)
-  return module[name]
-}
-
 const lens = 'Simulated 24-35 mm'
 
 export const roll: readonly RollFrame[] = [
   {
     id: 'mere-01-meadow-720',
     title: 'Meadow with a lone tree',
-    scene: () => loadScene('meadow'),
+    scene: async () => (await import('./scenes/meadow.ts')).meadow,
     sensor: 'A',
     filter: '720',
     seed: 101,
@@ -41,7 +35,7 @@ export const roll: readonly RollFrame[] = [
   {
     id: 'mere-02-lake-590',
     title: 'Lake shore with reeds',
-    scene: () => loadScene('lake'),
+    scene: async () => (await import('./scenes/lake.ts')).lake,
     sensor: 'A',
     filter: '590',
     seed: 102,
@@ -51,7 +45,7 @@ export const roll: readonly RollFrame[] = [
   {
     id: 'mere-03-barn-665',
     title: 'Farm track under overcast',
-    scene: () => loadScene('barn'),
+    scene: async () => (await import('./scenes/barn.ts')).barn,
     sensor: 'B',
     filter: '665',
     seed: 103,
@@ -61,7 +55,7 @@ export const roll: readonly RollFrame[] = [
   {
     id: 'mere-04-woodland-720',
     title: 'In the woodland',
-    scene: () => loadScene('woodland'),
+    scene: async () => (await import('./scenes/woodland.ts')).woodland,
     sensor: 'B',
     filter: '720',
     seed: 104,
@@ -71,7 +65,7 @@ export const roll: readonly RollFrame[] = [
   {
     id: 'mere-05-courtyard-590',
     title: 'Courtyard, half in shade',
-    scene: () => loadScene('courtyard'),
+    scene: async () => (await import('./scenes/courtyard.ts')).courtyard,
     sensor: 'A',
     filter: '590',
     seed: 105,
@@ -81,7 +75,7 @@ export const roll: readonly RollFrame[] = [
   {
     id: 'mere-06-dunes-850',
     title: 'Dunes in low sun',
-    scene: () => loadScene('dunes'),
+    scene: async () => (await import('./scenes/dunes.ts')).dunes,
     sensor: 'A',
     filter: '850',
     seed: 106,
@@ -99,7 +93,7 @@ export const roll: readonly RollFrame[] = [
   {
     id: 'mere-07-garden-full',
     title: 'Garden without a filter',
-    scene: () => loadScene('garden'),
+    scene: async () => (await import('./scenes/garden.ts')).garden,
     sensor: 'B',
     filter: 'none',
     seed: 107,
@@ -109,7 +103,7 @@ export const roll: readonly RollFrame[] = [
   {
     id: 'mere-08-coast-590',
     title: 'Coast with surf',
-    scene: () => loadScene('coast'),
+    scene: async () => (await import('./scenes/coast.ts')).coast,
     sensor: 'B',
     filter: '590',
     seed: 108,

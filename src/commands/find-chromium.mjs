@@ -32,3 +32,16 @@ export function findChromium() {
   if (stated && !existsSync(stated)) throw new Error(`CHROMIUM_PATH names ${stated}, which does not exist.`)
   return [stated, ...systemPaths, downloadedByTestTool()].find((path) => path && existsSync(path))
 }
+
+/** Arguments for a Chromium under test: WebGL on the processor, and no traffic of the browser's own. */
+export const chromiumArguments = [
+  '--no-sandbox',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--use-gl=angle',
+  '--use-angle=swiftshader',
+  '--enable-unsafe-swiftshader',
+]

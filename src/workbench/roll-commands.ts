@@ -53,11 +53,12 @@ export function createRollCommands({ session, edits, tasks, roll, picture }: Rol
     if (session.getState().selectedStepId === null && first) session.setState({ selectedStepId: first.id })
   }
 
-  /** Decodes in turn; the first frame that a roll yields goes on the bench unless another is there. */
+  /** Decodes in turn; a frame goes on the bench unless another is there. A frame that failed keeps nobody off it. */
   async function supply(id: string, file: File): Promise<void> {
     const done = roll.supply(id, file)
-    const { shownId } = session.getState()
-    if (shownId === null || shownId === id) await showFrame(id)
+    const { entries, shownId } = session.getState()
+    const standing = entries.find((entry) => entry.id === shownId)
+    if (!standing || standing.id === id || standing.state.kind === 'failed') await showFrame(id)
     await done
   }
 

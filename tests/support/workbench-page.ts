@@ -1,21 +1,8 @@
 // The built workbench in a real browser, for journeys and screenshots.
 import { type Browser, chromium, type Page } from 'playwright-core'
 
-import { findChromium } from '../../src/commands/find-chromium.mjs'
+import { chromiumArguments, findChromium } from '../../src/commands/find-chromium.mjs'
 import { buildAndServePage, type PageServer } from '../../src/commands/page-server.ts'
-
-/** Software WebGL, and no traffic of the browser's own. */
-const browserArguments = [
-  '--no-sandbox',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-  '--use-gl=angle',
-  '--use-angle=swiftshader',
-  '--enable-unsafe-swiftshader',
-]
 
 export interface WorkbenchSite {
   /** A new page in a fresh profile; its errors and console errors are collected in `faults`. */
@@ -30,7 +17,7 @@ export async function startWorkbenchSite(): Promise<WorkbenchSite> {
   const server: PageServer = await buildAndServePage()
   const browser: Browser = await chromium.launch({
     executablePath: findChromium(),
-    args: browserArguments,
+    args: chromiumArguments,
   })
   return {
     async open({ width = 1280, height = 720 } = {}) {

@@ -8,14 +8,24 @@ import { useWorkbench } from '../workbench-context.tsx'
 interface OpenButtonProps {
   readonly className: string
   readonly children: ReactNode
+  /** Called once something was chosen. */
+  readonly onChosen?: () => void
 }
 
 /** The folder that a chooser of folders gave files from. */
 const folderOf = (files: readonly File[]) => files[0]?.webkitRelativePath.split('/')[0]
 
-export function OpenFilesButton({ className, children, folder = false }: OpenButtonProps & { folder?: boolean }) {
+export function OpenFilesButton({
+  className,
+  children,
+  onChosen,
+  folder = false,
+}: OpenButtonProps & { folder?: boolean }) {
   const workbench = useWorkbench()
-  const open = (files: readonly File[]) => void workbench.openFiles(files, folder ? folderOf(files) : undefined)
+  const open = (files: readonly File[]) => {
+    onChosen?.()
+    void workbench.openFiles(files, folder ? folderOf(files) : undefined)
+  }
   return (
     <FileTrigger allowsMultiple acceptDirectory={folder} onSelect={(files) => files && open([...files])}>
       <Button className={className}>{children}</Button>
@@ -23,10 +33,14 @@ export function OpenFilesButton({ className, children, folder = false }: OpenBut
   )
 }
 
-export function OpenDemoButton({ className, children }: OpenButtonProps) {
+export function OpenDemoButton({ className, children, onChosen }: OpenButtonProps) {
   const workbench = useWorkbench()
+  const open = () => {
+    onChosen?.()
+    void workbench.openDemoRoll()
+  }
   return (
-    <Button className={className} onPress={() => void workbench.openDemoRoll()}>
+    <Button className={className} onPress={open}>
       {children}
     </Button>
   )

@@ -1,5 +1,6 @@
 // The name of the roll; behind it, more frames can be brought in.
 import { ChevronDown } from 'lucide-react'
+import { useState } from 'react'
 import { Button } from 'react-aria-components/Button'
 import { Dialog, DialogTrigger } from 'react-aria-components/Dialog'
 import { Popover } from 'react-aria-components/Popover'
@@ -7,19 +8,26 @@ import { Popover } from 'react-aria-components/Popover'
 import { OpenDemoButton, OpenFilesButton } from './open-files.tsx'
 
 export function OpenMore({ rollName }: { rollName: string }) {
+  const [isOpen, setOpen] = useState(false)
+  // Not sooner: the chooser of files lives in the list and would go with it.
+  const close = () => setOpen(false)
   return (
-    <DialogTrigger>
+    <DialogTrigger isOpen={isOpen} onOpenChange={setOpen}>
       <Button className="button plain roll-name">
         <span className="roll-text">{rollName}</span>
         <ChevronDown aria-hidden="true" />
       </Button>
       <Popover className="popover" placement="bottom start">
         <Dialog aria-label="Roll" className="list">
-          <OpenFilesButton className="list-item">Open raw files…</OpenFilesButton>
-          <OpenFilesButton className="list-item" folder>
+          <OpenFilesButton className="list-item" onChosen={close}>
+            Open raw files…
+          </OpenFilesButton>
+          <OpenFilesButton className="list-item" folder onChosen={close}>
             Open a folder…
           </OpenFilesButton>
-          <OpenDemoButton className="list-item">Open the demo roll</OpenDemoButton>
+          <OpenDemoButton className="list-item" onChosen={close}>
+            Open the demo roll
+          </OpenDemoButton>
         </Dialog>
       </Popover>
     </DialogTrigger>
