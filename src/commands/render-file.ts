@@ -56,7 +56,7 @@ export async function renderFile(
   const chain = edit?.chain ?? defaultChain(facts)
   await exportPicture({
     ...settings,
-    picture: threadedPicture({ sensor: frame.sensor, chain, facts, space: settings.space }),
+    picture: threadedPicture({ sensor: frame.sensor, chain, facts, supplies: {}, space: settings.space }),
     metadata: frame.metadata,
     sink: await fileSink(path),
     packStrip,

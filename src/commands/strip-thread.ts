@@ -4,8 +4,8 @@ import { renderCpuStrip } from '../export/cpu-strip.ts'
 import { describe } from '../pipeline/describe.ts'
 import type { StripOrder, ThreadPicture } from './threaded-picture.ts'
 
-const { sensor, chain, facts, space } = workerData as ThreadPicture
-const description = describe(chain, facts, { space })
+const { sensor, chain, facts, supplies, space } = workerData as ThreadPicture
+const description = describe(chain, facts, { space, supplies })
 
 parentPort!.on('message', (order: StripOrder) => {
   const strip = renderCpuStrip(sensor, description, order)

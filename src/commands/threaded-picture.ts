@@ -6,11 +6,13 @@ import type { OutputSpaceId } from '../colour/output-space.ts'
 import type { Chain } from '../edits/stack.ts'
 import type { BitDepth, FinishedPicture, PictureStrip, StripRequest } from '../export/picture-strip.ts'
 import type { FrameFacts, SensorData } from '../frame/frame.ts'
+import type { Supplies } from '../operations/define.ts'
 
 export interface ThreadPicture {
   readonly sensor: SensorData
   readonly chain: Chain
   readonly facts: FrameFacts
+  readonly supplies: Supplies
   readonly space: OutputSpaceId
 }
 

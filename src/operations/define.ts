@@ -71,6 +71,12 @@ export interface Table {
 }
 export type Tables = Readonly<Record<string, Table>>
 
+/**
+ * Tables that are too large for a step's values, by name: `lut <SHA-256 of its content>`, `<step id> <what>` for a plane made
+ * for one step, and a bare word for a plane of the frame, e.g. `texture`. A missing one must leave the picture usable.
+ */
+export type Supplies = Readonly<Record<string, Table>>
+
 export interface Operation<C extends Controls = Controls, K extends Coefficients = Coefficients> {
   readonly id: string
   readonly version: number
@@ -82,8 +88,8 @@ export interface Operation<C extends Controls = Controls, K extends Coefficients
   readonly notIdentityBecause?: string
   /** Work that does not depend on the pixel, once, for both engines; its shape becomes the GLSL struct. */
   derive(values: ValuesOf<C>, facts: FrameFacts): K
-  /** Names of the tables `apply` and the shader read; their data comes with the pipeline description. */
-  tables?(values: ValuesOf<C>, facts: FrameFacts): Tables
+  /** The tables that `apply` and the shader read. Return the same object for the same table: a new one is sent to the GPU again. */
+  tables?(values: ValuesOf<C>, facts: FrameFacts, supplies: Supplies, stepId: string): Tables
   /** The reference, in place. Must not allocate. */
   apply(pixel: Pixel, k: K, tables: Tables): void
   /** Text of `shaders/operations/<stem>.glsl`; defines `vec3 <id>(vec3 rgb, <Id>Coefficients k, PixelFacts pixel)`. */

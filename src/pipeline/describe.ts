@@ -1,7 +1,7 @@
 // Turns a chain and the facts of its frame into a pipeline description: every coefficient worked out once for both engines.
 import type { OutputSpaceId } from '../colour/output-space.ts'
 import type { FrameFacts } from '../frame/frame.ts'
-import type { Coefficients, Operation, Tables } from '../operations/define.ts'
+import type { Coefficients, Operation, Supplies, Tables } from '../operations/define.ts'
 import { operationById } from '../operations/index.ts'
 import { openingNeutral } from '../operations/neutral.ts'
 import type { Chain, Step } from '../operations/step.ts'
@@ -26,14 +26,22 @@ function mosaicGains(steps: readonly Step[], facts: FrameFacts): [number, number
   return [2 ** redStops, 1, 2 ** blueStops]
 }
 
+interface DescribeOptions {
+  /** Overrides the output step's space, for a screen or an export. */
+  readonly space?: OutputSpaceId
+  readonly supplies?: Supplies
+}
+
+const noSupplies: Supplies = {}
+
 /**
- * The description of a chain for a frame. `space` overrides the output step's space, for a screen or an export.
+ * The description of a chain for a frame.
  * Throws a RangeError when a step cannot be read or when no output step stands last.
  */
 export function describe(
   chain: Chain,
   facts: FrameFacts,
-  { space }: { readonly space?: OutputSpaceId } = {},
+  { space, supplies = noSupplies }: DescribeOptions = {},
 ): PipelineDescription {
   const enabled = chain
     .filter((step) => step.enabled)
@@ -42,7 +50,12 @@ export function describe(
     const operation = operationById(step.operation)
     const values: Values = space && operation.place === 'output' ? { ...step.values, space } : step.values
     const coefficients = operation.derive(values, facts)
-    return { stepId: step.id, operation, coefficients, tables: operation.tables?.(values, facts) ?? {} }
+    return {
+      stepId: step.id,
+      operation,
+      coefficients,
+      tables: operation.tables?.(values, facts, supplies, step.id) ?? {},
+    }
   })
   if (steps.at(-1)?.operation.place !== 'output') {
     throw new RangeError('The chain cannot be drawn: its last step must be the output, switched on.')

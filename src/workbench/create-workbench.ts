@@ -7,11 +7,13 @@ import { redoName, undoName } from '../edits/history.ts'
 import { createChainCommands } from './chain-commands.ts'
 import { createExportCommand } from './export-command.ts'
 import { createFrameCache } from './frame-cache.ts'
+import { createMarkCommands } from './mark-commands.ts'
 import { createOpenRoll } from './open-roll.ts'
 import { createPicture } from './picture.ts'
 import { createProbeCommands } from './probe.ts'
 import { createRollCommands } from './roll-commands.ts'
 import { createSessionStore, dismissNotice } from './session-store.ts'
+import { createSupplyStore } from './supply-store.ts'
 import { createTaskList } from './tasks.ts'
 import type { ShownEdit, Workbench } from './workbench.ts'
 
@@ -21,8 +23,9 @@ export function createWorkbench(): Workbench {
   const edit = createStore<{ shown: ShownEdit | null }>(() => ({ shown: null }))
   const frames = createFrameCache()
   const tasks = createTaskList(session)
-  const picture = createPicture(session, edits)
-  const roll = createOpenRoll(session, edits, frames, startDecodeClient())
+  const supplies = createSupplyStore()
+  const picture = createPicture(session, edits, supplies)
+  const roll = createOpenRoll({ session, edits, frames, supplies, decoder: startDecodeClient() })
 
   /** Keeps what the screen reads of the shown frame's history in step with it. */
   function followEdits(): void {
@@ -30,9 +33,14 @@ export function createWorkbench(): Workbench {
     const history = id === undefined ? undefined : edits.history(id)
     const before = edit.getState().shown
     if (!history) return before === null ? undefined : edit.setState({ shown: null })
-    const now = { chain: history.chain, undoName: undoName(history), redoName: redoName(history) }
-    const same = before?.chain === now.chain && before.undoName === now.undoName && before.redoName === now.redoName
-    if (!same) edit.setState({ shown: now })
+    const now: ShownEdit = {
+      chain: history.chain,
+      marks: edits.marks(id!),
+      undoName: undoName(history),
+      redoName: redoName(history),
+    }
+    const keys = Object.keys(now) as (keyof ShownEdit)[]
+    if (!before || keys.some((key) => before[key] !== now[key])) edit.setState({ shown: now })
   }
   edits.store.subscribe(followEdits)
   session.subscribe((now, before) => {
@@ -48,9 +56,12 @@ export function createWorkbench(): Workbench {
     zoomAbout: picture.zoomAbout,
     placeAt: picture.placeAt,
     cssOf: picture.cssOf,
+    preview: (preview) => session.setState({ preview }),
+    thumbnails: picture.thumbnails,
+    ...createMarkCommands(session, edits),
     ...createProbeCommands(session, edits, picture.shown),
     ...createChainCommands(session, edits),
-    exportShown: createExportCommand({ session, edits, tasks, shown: picture.shown }),
+    exportShown: createExportCommand({ session, edits, tasks, supplies, shown: picture.shown }),
     cancelTask: tasks.cancel,
     dismissNotice: (noticeId) => dismissNotice(session, noticeId),
   }

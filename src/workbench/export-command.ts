@@ -5,6 +5,7 @@ import { exportedName } from '../export/exported-name.ts'
 import { exportInWorker } from './export-client.ts'
 import type { ShownPicture } from './picture.ts'
 import { notify, type SessionStore } from './session-store.ts'
+import type { SupplyStore } from './supply-store.ts'
 import type { TaskList } from './tasks.ts'
 import type { Workbench } from './workbench.ts'
 
@@ -12,13 +13,20 @@ interface ExportContext {
   readonly session: SessionStore
   readonly edits: EditStore
   readonly tasks: TaskList
+  readonly supplies: SupplyStore
   shown(): ShownPicture | null
 }
 
 const isAbort = (reason: unknown) => reason instanceof DOMException && reason.name === 'AbortError'
 const wordsOf = (reason: unknown) => (reason instanceof Error ? reason.message : String(reason)).replace(/\.?$/, '.')
 
-export function createExportCommand({ session, edits, tasks, shown }: ExportContext): Workbench['exportShown'] {
+export function createExportCommand({
+  session,
+  edits,
+  tasks,
+  supplies,
+  shown,
+}: ExportContext): Workbench['exportShown'] {
   return async function exportShown(settings) {
     const picture = shown()
     const chain = picture && edits.history(picture.id)?.chain
@@ -35,7 +43,8 @@ export function createExportCommand({ session, edits, tasks, shown }: ExportCont
     }
     const task = tasks.begin(`Exporting ${name}`, { cancellable: true })
     try {
-      const order = { sensor, facts: picture.facts, metadata, chain, settings, destination }
+      const { facts, id } = picture
+      const order = { sensor, facts, metadata, chain, supplies: supplies.of(id), settings, destination }
       const file = await exportInWorker(order, task.progress, task.signal)
       if (file) await downloadFile(file, name, settings.format)
       notify(session, 'note', `“${destination === 'download' ? name : destination.name}” is written.`)

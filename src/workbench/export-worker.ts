@@ -5,6 +5,7 @@ import { blobSink } from '../export/blob-sink.ts'
 import { exportPicture, type ExportSettings } from '../export/export-picture.ts'
 import { fileHandleSink } from '../export/file-handle-sink.ts'
 import { openStripPackers } from '../export/strip-packers.ts'
+import type { Supplies } from '../operations/define.ts'
 import type { ExposureMetadata, FrameFacts, SensorData } from '../frame/frame.ts'
 import { describe } from '../pipeline/describe.ts'
 import { finishedPicture } from './finished-picture.ts'
@@ -14,6 +15,7 @@ export interface ExportOrder {
   readonly facts: FrameFacts
   readonly metadata: ExposureMetadata
   readonly chain: Chain
+  readonly supplies: Supplies
   readonly settings: ExportSettings
   readonly destination: FileSystemFileHandle | 'download'
 }
@@ -22,14 +24,14 @@ const abort = new AbortController()
 
 /** Writes the file; resolves with its content where it is to be downloaded, else null. */
 async function run(order: ExportOrder, onProgress: (fraction: number) => void): Promise<Blob | null> {
-  const { sensor, facts, metadata, chain, settings, destination } = order
+  const { sensor, facts, metadata, chain, supplies, settings, destination } = order
   const collected = destination === 'download' ? blobSink() : null
   const packers = openStripPackers()
   try {
     await exportPicture({
       ...settings,
       ...packers,
-      picture: finishedPicture(sensor, describe(chain, facts, { space: settings.space })),
+      picture: finishedPicture(sensor, describe(chain, facts, { space: settings.space, supplies })),
       metadata,
       sink: collected ?? (await fileHandleSink(destination as FileSystemFileHandle)),
       signal: abort.signal,

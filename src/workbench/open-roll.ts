@@ -7,6 +7,7 @@ import type { Frame, FrameFacts } from '../frame/frame.ts'
 import { describe } from '../pipeline/describe.ts'
 import type { FrameCache } from './frame-cache.ts'
 import { changeEntry, type SessionStore, setEntryState } from './session-store.ts'
+import type { SupplyStore } from './supply-store.ts'
 import { thumbnailUrl } from './thumbnail.ts'
 
 export interface OpenRoll {
@@ -22,12 +23,15 @@ export interface OpenRoll {
   refreshPicture(id: string): Promise<void>
 }
 
-export function createOpenRoll(
-  session: SessionStore,
-  edits: EditStore,
-  frames: FrameCache,
-  decoder: DecodeClient,
-): OpenRoll {
+interface OpenRollContext {
+  readonly session: SessionStore
+  readonly edits: EditStore
+  readonly frames: FrameCache
+  readonly supplies: SupplyStore
+  readonly decoder: DecodeClient
+}
+
+export function createOpenRoll({ session, edits, frames, supplies, decoder }: OpenRollContext): OpenRoll {
   const files = new Map<string, File>()
   const jobs = new Map<string, Promise<Frame | null>>()
   const waiting: { id: string; start: () => void }[] = []
@@ -49,7 +53,8 @@ export function createOpenRoll(
     const frame = frames.get(id)
     const chain = edits.history(id)?.chain
     if (!frame || !chain) return
-    showPicture(id, await thumbnailUrl(frame.overview, describe(chain, factsOf(id, frame), { space: 'srgb' })))
+    const description = describe(chain, factsOf(id, frame), { space: 'srgb', supplies: supplies.of(id) })
+    showPicture(id, await thumbnailUrl(frame.overview, description))
   }
 
   async function decode(id: string, file: File): Promise<Frame | null> {

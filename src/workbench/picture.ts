@@ -7,6 +7,7 @@ import { createPictureRenderer, type PictureRenderer } from '../gpu/picture-rend
 import { describe } from '../pipeline/describe.ts'
 import type { Place, View } from './session.ts'
 import { notify, type SessionStore } from './session-store.ts'
+import type { SupplyStore } from './supply-store.ts'
 import { cssOf, type FrameSize, layoutOf, placeAt, type Viewport, zoomedAbout } from './view-geometry.ts'
 import type { Workbench } from './workbench.ts'
 
@@ -20,13 +21,16 @@ export interface ShownPicture {
   readonly facts: FrameFacts
 }
 
-export interface Picture extends Pick<Workbench, 'attachPicture' | 'setView' | 'zoomAbout' | 'placeAt' | 'cssOf'> {
+export interface Picture extends Pick<
+  Workbench,
+  'attachPicture' | 'setView' | 'zoomAbout' | 'placeAt' | 'cssOf' | 'thumbnails'
+> {
   /** Shows another frame, or none. */
   show(picture: ShownPicture | null): void
   shown(): ShownPicture | null
 }
 
-export function createPicture(session: SessionStore, edits: EditStore): Picture {
+export function createPicture(session: SessionStore, edits: EditStore, supplies: SupplyStore): Picture {
   let shown: ShownPicture | null = null
   let renderer: PictureRenderer | null = null
   let canvas: HTMLCanvasElement | null = null
@@ -43,17 +47,17 @@ export function createPicture(session: SessionStore, edits: EditStore): Picture 
   function redraw(): void {
     const history = shown && edits.history(shown.id)
     if (!renderer || !canvas || !shown || !history) return
-    const { probe, view, screenSpace } = session.getState()
+    const { probe, preview, view, screenSpace } = session.getState()
     const { width, height, devicePixelRatio } = viewport()
     if (width === 0 || height === 0) return
     const { left, top, scale } = layout(shown.frame.sensor)
-    const chain = withProbe(history.chain, probe?.neutral ?? null)
+    const chain = probe?.neutral ? withProbe(history.chain, probe.neutral) : (preview ?? history.chain)
     const first = drawnChain === null
-    const moving = !first && (probe !== null || history.gesture !== null || view !== drawnView)
+    const moving = !first && (probe !== null || preview !== null || history.gesture !== null || view !== drawnView)
     drawnChain = history.chain
     drawnView = view
     renderer.draw({
-      description: describe(chain, shown.facts, { space: screenSpace }),
+      description: describe(chain, shown.facts, { space: screenSpace, supplies: supplies.of(shown.id) }),
       view: {
         width: Math.round(width * devicePixelRatio),
         height: Math.round(height * devicePixelRatio),
@@ -67,8 +71,10 @@ export function createPicture(session: SessionStore, edits: EditStore): Picture 
   }
 
   session.subscribe((now, before) => {
-    if (now.probe !== before.probe || now.view !== before.view || now.screenSpace !== before.screenSpace) redraw()
+    const keys = ['probe', 'preview', 'view', 'screenSpace'] as const
+    if (keys.some((key) => now[key] !== before[key])) redraw()
   })
+  supplies.onChange(redraw)
   edits.store.subscribe((now, before) => {
     if (shown && now.frames[shown.id] !== before.frames[shown.id]) redraw()
   })
@@ -102,6 +108,16 @@ export function createPicture(session: SessionStore, edits: EditStore): Picture 
         renderer = null
         canvas = null
       }
+    },
+    async thumbnails(chains, widthPx) {
+      const asked = shown
+      if (!asked || !renderer) return null
+      const options = { space: 'srgb', supplies: supplies.of(asked.id) } as const
+      const pictures = await renderer.thumbnails(
+        chains.map((chain) => describe(chain, asked.facts, options)),
+        widthPx,
+      )
+      return shown?.id === asked.id ? pictures : null
     },
     setView: (change) => session.setState(({ view }) => ({ view: { ...view, ...change } })),
     zoomAbout(place, factor) {

@@ -44,7 +44,7 @@ export function createRollCommands({ session, edits, tasks, roll, picture }: Rol
     if (shownId !== id) {
       picture.show(null)
       const view = { fit: true, zoom: 1, centre: { x: 0.5, y: 0.5 } }
-      session.setState({ shownId: id, shown: null, probe: null, view, selectedStepId: null })
+      session.setState({ shownId: id, shown: null, probe: null, preview: null, view, selectedStepId: null })
     }
     const frame = await roll.frame(id)
     if (!frame || session.getState().shownId !== id) return

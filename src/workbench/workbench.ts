@@ -1,6 +1,7 @@
 // Everything a person can do at the workbench, as commands; the screen calls these and reads two stores.
 import type { StoreApi } from 'zustand/vanilla'
 
+import type { Mark, Marks, NeutralGains } from '../edits/marks.ts'
 import type { Chain } from '../edits/stack.ts'
 import type { ExportSettings } from '../export/export-picture.ts'
 import type { ControlValue } from '../operations/define.ts'
@@ -9,6 +10,7 @@ import type { Place, Session, Tool, View } from './session.ts'
 /** The shown frame's chain and what undo and redo would name; null while no frame is shown. */
 export interface ShownEdit {
   readonly chain: Chain
+  readonly marks: Marks
   readonly undoName: string | null
   readonly redoName: string | null
 }
@@ -42,6 +44,28 @@ export interface Workbench {
   commitProbe(): void
   /** Ends the probe, or the gesture under way, leaving everything as it was. */
   escape(): void
+
+  // Marks
+  /** Keeps the probe's neutral as a mark without committing it; without a usable probe nothing happens. */
+  markProbe(): void
+  addMark(gains: NeutralGains, place: Mark['place'], name?: string): void
+  removeMark(markId: string): void
+  renameMark(markId: string, name: string): void
+  pinMark(markId: string, pinned: boolean): void
+  moveMark(markId: string, toIndex: number): void
+  /** Gives a mark other gains, as when its dot is dragged; its place is forgotten. */
+  setMarkGains(markId: string, gains: NeutralGains): void
+  /** Makes these gains the frame's neutral, as one named change. */
+  adoptNeutral(gains: NeutralGains, name: string): void
+
+  // Preview
+  /** Shows another chain in the picture until null; nothing is changed. */
+  preview(chain: Chain | null): void
+  /**
+   * Small finished pictures of the shown frame, one for each chain, `widthPx` device pixels wide, encoded in sRGB; null when no
+   * frame is shown, or another one meanwhile.
+   */
+  thumbnails(chains: readonly Chain[], widthPx: number): Promise<ImageData[] | null>
 
   // Chain
   selectStep(stepId: string | null): void

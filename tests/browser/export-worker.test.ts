@@ -15,6 +15,7 @@ const order: ExportOrder = {
   facts,
   metadata: { make: 'Fennel' },
   chain,
+  supplies: {},
   settings: { format: 'tiff16', space: 'display-p3', quality: 92, keepLocation: false },
   destination: 'download',
 }

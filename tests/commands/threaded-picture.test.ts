@@ -8,7 +8,7 @@ import { mosaicFacts as facts, syntheticMosaic } from '../support/synthetic-mosa
 
 const sensor = syntheticMosaic(96, 75)
 const chain = defaultChain(facts)
-const picture = threadedPicture({ sensor, chain, facts, space: 'display-p3' })
+const picture = threadedPicture({ sensor, chain, facts, supplies: {}, space: 'display-p3' })
 
 it.each([8, 16] as const)('%i bits: strips of threads join to the picture made at once', async (bits) => {
   const whole = renderCpuStrip(sensor, describe(chain, facts, { space: 'display-p3' }), { top: 0, rows: 75, bits })

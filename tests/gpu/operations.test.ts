@@ -28,7 +28,7 @@ const movedValues = ({ controls }: Operation, share: number) =>
 /** A description of one operation alone, without the output step that a drawable chain must end in. */
 function alone(operation: Operation, values: Record<string, ControlValue>): PipelineDescription {
   const coefficients = operation.derive(values as never, facts)
-  const tables = operation.tables?.(values as never, facts) ?? {}
+  const tables = operation.tables?.(values as never, facts, {}, operation.id) ?? {}
   return {
     structureKey: operation.id,
     steps: [{ stepId: '1', operation, coefficients, tables }],

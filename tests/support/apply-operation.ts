@@ -1,6 +1,6 @@
 // Runs one operation of the reference engine on one pixel, and the facts of an unremarkable frame to do so with.
 import type { FrameFacts } from '../../src/frame/frame.ts'
-import type { Controls, Operation, ValuesOf } from '../../src/operations/define.ts'
+import type { Controls, Operation, Supplies, ValuesOf } from '../../src/operations/define.ts'
 import { initialValues } from '../../src/operations/values.ts'
 
 /** Facts of a frame behind a 590 nm filter: mean and flat grey of sensor set A. */
@@ -18,10 +18,10 @@ export function applyOperation<C extends Controls>(
   operation: Operation<C>,
   rgb: readonly number[],
   values: Partial<ValuesOf<C>> = {},
-  { facts = plainFacts, peak = 0 } = {},
+  { facts = plainFacts, peak = 0, supplies = {} as Supplies } = {},
 ): [number, number, number] {
   const pixel = Float64Array.of(rgb[0], rgb[1], rgb[2], peak, 0.5, 0.5)
   const all = { ...initialValues(operation), ...values }
-  operation.apply(pixel, operation.derive(all, facts), operation.tables?.(all, facts) ?? {})
+  operation.apply(pixel, operation.derive(all, facts), operation.tables?.(all, facts, supplies, 'step-1') ?? {})
   return [pixel[0], pixel[1], pixel[2]]
 }

@@ -4,6 +4,7 @@ import { createStore } from 'zustand/vanilla'
 import { createEditStore } from '../../src/edits/edit-store.ts'
 import { addStep, type Chain } from '../../src/edits/stack.ts'
 import { createChainCommands } from '../../src/workbench/chain-commands.ts'
+import { createMarkCommands } from '../../src/workbench/mark-commands.ts'
 import { changeEntry, createSessionStore, dismissNotice } from '../../src/workbench/session-store.ts'
 import type { Place, Probe, RollEntry, Session, ShownFrame } from '../../src/workbench/session.ts'
 import { cssOf, layoutOf, placeAt, zoomedAbout } from '../../src/workbench/view-geometry.ts'
@@ -96,7 +97,9 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
     const history = frames[session.getState().shownId ?? '']
     const undoName = history?.past.at(-1)?.name ?? null
     const redoName = history?.future.at(-1)?.name ?? null
-    edit.setState({ shown: history && session.getState().shown ? { chain: history.chain, undoName, redoName } : null })
+    const marks = edits.marks(session.getState().shownId ?? '')
+    const shown = history && session.getState().shown ? { chain: history.chain, marks, undoName, redoName } : null
+    edit.setState({ shown })
   })
 
   async function showFrame(id: string) {
@@ -128,6 +131,7 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
 
   const workbench: Workbench = {
     ...commands,
+    ...createMarkCommands(session, edits),
     session,
     edit,
     async openFiles() {},
@@ -153,6 +157,9 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
       const { scale } = layout()
       return { ...cssOf(layout(), frameSize, place), radius: session.getState().sampleRadiusPx * scale }
     },
+    preview: (preview) => set({ preview }),
+    thumbnails: async (chains, width) =>
+      session.getState().shown && chains.map(() => new ImageData(width, Math.floor((width * 2) / 3))),
     setTool: (tool) => set(tool === 'pan' ? { tool, probe: null } : { tool }),
     setSampleRadius: (sampleRadiusPx) => set({ sampleRadiusPx }),
     roam: (place) => set({ probe: place && probeAt(place) }),

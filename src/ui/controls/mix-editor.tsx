@@ -6,18 +6,13 @@ import { determinant, multiply } from '../../math/mat3.ts'
 import { formatNumber } from '../format-number.ts'
 import { useGesture } from './gesture.ts'
 import { NumberField } from './number-field.tsx'
+import type { NumbersEditorProps } from './numbers-editors.ts'
 
 const channels = ['Red', 'Green', 'Blue'] as const
 /** A sum this near to 1 keeps greys grey as far as anyone can see (our choice). */
 const greyTolerance = 0.0005
 
-interface MixEditorProps {
-  readonly stepId: string
-  readonly controlKey: string
-  readonly mix: readonly number[]
-}
-
-export function MixEditor({ stepId, controlKey, mix }: MixEditorProps) {
+export function MixEditor({ stepId, controlKey, numbers: mix }: NumbersEditorProps) {
   const gesture = useGesture(stepId, controlKey, 'Channel weight')
   const exchange = useGesture(stepId, controlKey, 'Red/blue exchange')
   const sums = rowSums(mix)

@@ -5,11 +5,12 @@ import type { ChoiceControl, Control, ControlValue, SliderControl, ToggleControl
 import { ChoiceList } from './choice-list.tsx'
 import { decimalsOf } from '../format-number.ts'
 import { useGesture } from './gesture.ts'
-import { MixEditor } from './mix-editor.tsx'
 import { NumberField } from './number-field.tsx'
+import { numbersEditors } from './numbers-editors.ts'
 import { ScaleSlider } from './scale-slider.tsx'
 
 interface ControlProps<C extends Control> {
+  readonly operationId: string
   readonly stepId: string
   readonly controlKey: string
   readonly control: C
@@ -58,7 +59,7 @@ function ChoiceRow({ stepId, controlKey, control, value }: ControlProps<ChoiceCo
 }
 
 export function StepControl(props: ControlProps<Control>) {
-  const { control } = props
+  const { operationId, stepId, controlKey, control, value } = props
   switch (control.kind) {
     case 'slider':
       return <SliderRow {...props} control={control} />
@@ -66,8 +67,10 @@ export function StepControl(props: ControlProps<Control>) {
       return <ToggleRow {...props} control={control} />
     case 'choice':
       return <ChoiceRow {...props} control={control} />
-    case 'numbers':
-      return control.initial.length === 9 ? <MixEditor {...props} mix={props.value as readonly number[]} /> : null
+    case 'numbers': {
+      const Editor = numbersEditors[`${operationId} ${controlKey}`]
+      return Editor && <Editor stepId={stepId} controlKey={controlKey} numbers={value as readonly number[]} />
+    }
     case 'text':
       return null
   }

@@ -6,7 +6,7 @@ import { Switch } from 'react-aria-components/Switch'
 import { isFree } from '../../edits/stack.ts'
 import { mayStandAt, useChain, useSelectedStep } from '../chain/selected-step.ts'
 import { StepControl } from '../controls/step-control.tsx'
-import { StepShortcut } from '../controls/step-shortcut.tsx'
+import { stepRooms } from './step-rooms.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 
 export function StepPanel() {
@@ -15,6 +15,7 @@ export function StepPanel() {
   const selected = useSelectedStep()
   if (!selected) return <p className="panel-hint">Choose a step in the chain to see its controls.</p>
   const { step, operation, index } = selected
+  const { above: Above, below: Below } = stepRooms[operation.id] ?? {}
 
   return (
     <section className="step-panel" aria-labelledby="step-title">
@@ -33,16 +34,18 @@ export function StepPanel() {
         )}
       </header>
       {!step.enabled && <p className="control-note">Switched off: colour passes unchanged.</p>}
-      <StepShortcut step={step} />
+      {Above && <Above key={`${step.id} above`} step={step} />}
       {Object.entries(operation.controls).map(([key, control]) => (
         <StepControl
           key={`${step.id} ${key}`}
+          operationId={operation.id}
           stepId={step.id}
           controlKey={key}
           control={control}
           value={step.values[key] ?? control.initial}
         />
       ))}
+      {Below && <Below key={`${step.id} below`} step={step} />}
       <Group className="panel-actions" aria-label={`${operation.title} as a whole`}>
         {isFree(step) && (
           <>

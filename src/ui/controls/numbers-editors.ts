@@ -1,0 +1,14 @@
+// Which editor shows a list of numbers: by operation and control, one line each.
+import type { ComponentType } from 'react'
+
+import { MixEditor } from './mix-editor.tsx'
+
+export interface NumbersEditorProps {
+  readonly stepId: string
+  readonly controlKey: string
+  readonly numbers: readonly number[]
+}
+
+export const numbersEditors: Readonly<Record<string, ComponentType<NumbersEditorProps>>> = {
+  'channelMix rows': MixEditor,
+}

@@ -1,0 +1,18 @@
+// What a step shows beside its controls: by operation, one line each. `above` stands before the controls, `below` after them.
+import type { ComponentType } from 'react'
+
+import type { Step } from '../../edits/stack.ts'
+import { InversionShortcut, ProbeShortcut } from './step-shortcuts.tsx'
+
+export interface StepRoomProps {
+  readonly step: Step
+}
+interface StepRooms {
+  readonly above?: ComponentType<StepRoomProps>
+  readonly below?: ComponentType<StepRoomProps>
+}
+
+export const stepRooms: Readonly<Record<string, StepRooms>> = {
+  neutral: { above: ProbeShortcut },
+  hueTurn: { above: InversionShortcut },
+}
