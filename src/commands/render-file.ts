@@ -8,6 +8,7 @@ import { defaultChain } from '../edits/default-chain.ts'
 import { exportedName } from '../export/exported-name.ts'
 import { exportPicture } from '../export/export-picture.ts'
 import { packStrip } from '../export/pack-strip.ts'
+import { suppliesOf } from '../pipeline/planes-of-chain.ts'
 import type { Edit } from '../roll/edit-file.ts'
 import { fileSink } from './file-sink.ts'
 import type { RenderOptions } from './render-options.ts'
@@ -56,7 +57,13 @@ export async function renderFile(
   const chain = edit?.chain ?? defaultChain(facts)
   await exportPicture({
     ...settings,
-    picture: threadedPicture({ sensor: frame.sensor, chain, facts, supplies: {}, space: settings.space }),
+    picture: threadedPicture({
+      sensor: frame.sensor,
+      chain,
+      facts,
+      supplies: suppliesOf(chain, frame.overview),
+      space: settings.space,
+    }),
     metadata: frame.metadata,
     sink: await fileSink(path),
     packStrip,

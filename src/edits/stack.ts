@@ -1,5 +1,7 @@
 // The edit stack of a frame: changes to a chain as pure functions that keep every step in its place and its values usable.
-// The neutral is first because its gains act on sensor channels, the output last because it leaves linear light.
+// The neutral is first because its gains act on sensor channels, a second light right behind it for the same reason, the output
+// last because it leaves linear light.
+import type { Operation } from '../operations/define.ts'
 import { operationById } from '../operations/index.ts'
 import type { Chain, Step } from '../operations/step.ts'
 import { readValues, type Values } from '../operations/values.ts'
@@ -22,7 +24,7 @@ function stepIndex(chain: Chain, stepId: string): number {
 
 /** First and one-past-last index at which a free step may stand, in a chain without that step. */
 function freeRange(chain: Chain): [first: number, end: number] {
-  const first = chain.filter((step) => placeOf(step) === 'neutral').length
+  const first = chain.filter((step) => ['neutral', 'light'].includes(placeOf(step))).length
   return [first, chain.length - chain.filter((step) => placeOf(step) === 'output').length]
 }
 
@@ -43,8 +45,8 @@ function makeStep(chain: Chain, operationId: string, values: Values = {}): Step 
 }
 
 /**
- * The chain with a new step: a free one at `index` or else just before the output, the neutral first, the output last.
- * Throws a RangeError for a second neutral or output, or for unusable values.
+ * The chain with a new step: a free one at `index` or else just before the output, the neutral first, a second light behind it,
+ * the output last. Throws a RangeError where there is one already of those that stand once, or for unusable values.
  */
 export function addStep(chain: Chain, operationId: string, values: Values = {}, index = Infinity): Chain {
   const step = makeStep(chain, operationId, values)
@@ -53,11 +55,21 @@ export function addStep(chain: Chain, operationId: string, values: Values = {}, 
     throw new RangeError(`A chain holds only one step “${operationById(operationId).title}”.`)
   }
   const [first, end] = freeRange(chain)
-  const at = place === 'neutral' ? 0 : place === 'output' ? chain.length : Math.min(Math.max(index, first), end)
-  return chain.toSpliced(at, 0, step)
+  const places = { neutral: 0, light: first, free: Math.min(Math.max(index, first), end), output: chain.length }
+  return chain.toSpliced(places[place], 0, step)
 }
 
-/** Whether a step may be dragged and removed: the neutral and the output stay where they are. */
+/** Whether the chain can take a step of this operation: some stand once, some are there from the beginning. */
+export function mayAdd(chain: Chain, { place }: Operation): boolean {
+  return place === 'free' || (place === 'light' && !chain.some((step) => placeOf(step) === 'light'))
+}
+
+/** Whether a step may leave the chain by hand: the neutral and the output stay. */
+export function isRemovable(step: Step): boolean {
+  return ['light', 'free'].includes(placeOf(step))
+}
+
+/** Whether a step may be moved: those that the chain begins and ends with stay where they are. */
 export function isFree(step: Step): boolean {
   return placeOf(step) === 'free'
 }

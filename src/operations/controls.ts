@@ -22,7 +22,7 @@ export function choice(label: string, options: ChoiceControl['options'], initial
   return { kind: 'choice', label, options, initial }
 }
 
-/** Numbers of a fixed count, with an editor of their own. */
-export function numbers(label: string, initial: readonly number[]): NumbersControl {
-  return { kind: 'numbers', label, initial, variable: false }
+/** Numbers with an editor of their own: as many as there are at first, or any count where `variable`. */
+export function numbers(label: string, initial: readonly number[], { variable = false } = {}): NumbersControl {
+  return { kind: 'numbers', label, initial, variable }
 }

@@ -81,13 +81,15 @@ export interface Operation<C extends Controls = Controls, K extends Coefficients
   readonly id: string
   readonly version: number
   readonly title: string
-  /** Where the step may stand: 'neutral' is first, 'output' last, 'free' between them. */
-  readonly place: 'neutral' | 'free' | 'output'
+  /** Where the step may stand: 'neutral' is first, 'light' right behind it, 'output' last, 'free' between them. */
+  readonly place: 'neutral' | 'light' | 'free' | 'output'
   readonly controls: C
   /** Why the initial values are not the identity, if they are not. */
   readonly notIdentityBecause?: string
   /** Work that does not depend on the pixel, once, for both engines; its shape becomes the GLSL struct. */
   derive(values: ValuesOf<C>, facts: FrameFacts): K
+  /** The plane among its tables that says how far the step acts where, for showing it over the picture. */
+  readonly reach?: string
   /** The tables that `apply` and the shader read. Return the same object for the same table: a new one is sent to the GPU again. */
   tables?(values: ValuesOf<C>, facts: FrameFacts, supplies: Supplies, stepId: string): Tables
   /** The reference, in place. Must not allocate. */

@@ -5,9 +5,10 @@ import { exposureContrast } from './exposure-contrast.ts'
 import { hueTurn } from './hue-turn.ts'
 import { neutral } from './neutral.ts'
 import { outputTransform } from './output-transform.ts'
+import { secondLight } from './second-light.ts'
 
 /** Each operation under its id, with its own control and coefficient types. */
-const byId = { neutral, channelMix, hueTurn, exposureContrast, outputTransform }
+const byId = { neutral, secondLight, channelMix, hueTurn, exposureContrast, outputTransform }
 type OperationsById = typeof byId
 export type OperationId = keyof OperationsById
 

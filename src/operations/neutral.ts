@@ -7,8 +7,8 @@ import { slider, toggle } from './controls.ts'
 import { defineOperation } from './define.ts'
 
 /** Between these largest raw levels a pixel fades to grey (our choice): done before 1 for sensors with a soft ceiling, binary fractions so that 32-bit differences are exact. */
-const GUARD_FROM = 29 / 32
-const GUARD_TO = 63 / 64
+export const GUARD_FROM = 29 / 32
+export const GUARD_TO = 63 / 64
 
 /** The frame's mean level, over channels and unclipped pixels, with these gains on and green at 1; linear, 0…1 and beyond. */
 export function meanLevel(facts: FrameFacts, redStops: number, blueStops: number): number {

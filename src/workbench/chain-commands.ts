@@ -1,6 +1,15 @@
 // Edits of the shown frame's chain, each under the name that undo will show. A command that cannot be carried out says why.
 import type { EditStore } from '../edits/edit-store.ts'
-import { addStep, type Chain, isFree, moveStep, removeStep, setEnabled, setValues, type Step } from '../edits/stack.ts'
+import {
+  addStep,
+  type Chain,
+  isRemovable,
+  moveStep,
+  removeStep,
+  setEnabled,
+  setValues,
+  type Step,
+} from '../edits/stack.ts'
 import { operationById } from '../operations/index.ts'
 import { initialValues, type Values } from '../operations/values.ts'
 import { notify, type SessionStore } from './session-store.ts'
@@ -63,7 +72,7 @@ export function createChainCommands(session: SessionStore, edits: EditStore): Ch
     removeStep: (stepId) =>
       onShown((id, before) => {
         const index = before.findIndex((step) => step.id === stepId)
-        if (index < 0 || !isFree(before[index])) return
+        if (index < 0 || !isRemovable(before[index])) return
         edits.apply(id, `Remove ${titleOf(before[index]).toLowerCase()}`, (chain) => removeStep(chain, stepId))
         const left = edits.history(id)?.chain ?? []
         session.setState({ selectedStepId: left[Math.min(index, left.length - 1)]?.id ?? null })

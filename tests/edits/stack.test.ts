@@ -1,6 +1,17 @@
 import { expect, test } from 'vitest'
 import { defaultChain } from '../../src/edits/default-chain.ts'
-import { addStep, isFree, moveStep, removeStep, setEnabled, setValues, withProbe } from '../../src/edits/stack.ts'
+import { operationById } from '../../src/operations/index.ts'
+import {
+  addStep,
+  isFree,
+  isRemovable,
+  mayAdd,
+  moveStep,
+  removeStep,
+  setEnabled,
+  setValues,
+  withProbe,
+} from '../../src/edits/stack.ts'
 import { plainFacts } from '../support/apply-operation.ts'
 
 const chain = defaultChain(plainFacts)
@@ -23,6 +34,17 @@ test('neutral and output stand once, first and last', () => {
   expect(() => addStep(chain, 'outputTransform')).toThrow(/only one step “Output”/)
   expect(ids(addStep(removeStep(chain, 'neutral-1'), 'neutral'))[0]).toBe('neutral-1')
   expect(chain.filter(isFree).map(({ operation }) => operation)).toEqual(['channelMix', 'exposureContrast'])
+})
+
+test('a second light stands once, right behind the neutral, and can be removed but not moved', () => {
+  const lit = addStep(chain, 'secondLight')
+  expect(ids(lit).slice(0, 3)).toEqual(['neutral-1', 'secondLight-1', 'channelMix-1'])
+  expect(() => addStep(lit, 'secondLight')).toThrow(/only one step “Second light”/)
+  const operation = operationById('secondLight')
+  expect([mayAdd(chain, operation), mayAdd(lit, operation)]).toEqual([true, false])
+  expect(lit.filter(isRemovable).map(({ operation: id }) => id)).toContain('secondLight')
+  expect(moveStep(lit, 'secondLight-1', 2)).toBe(lit)
+  expect(ids(moveStep(lit, 'channelMix-1', 0))[2]).toBe('channelMix-1')
 })
 
 test('a step moves only between neutral and output; pinned ones do not move', () => {

@@ -43,7 +43,7 @@ function onCpu(sensor: SensorData, bits: BitDepth) {
   const codes = bits === 8 ? quantise(rgb, region, 8) : quantise(rgb, region, 16)
   const reachAt = (i: number) => {
     const pixel = Math.floor(i / 3)
-    return roundingReach(description, camera.subarray(pixel * 4, pixel * 4 + 4))[i % 3] * (2 ** bits - 1)
+    return roundingReach(description, camera.subarray(pixel * 4, pixel * 4 + 4), 1)[i % 3] * (2 ** bits - 1)
   }
   return { codes, reachAt }
 }

@@ -1,8 +1,9 @@
 // Every operation, and chains of them, give on the GPU what the reference engine gives, in 32-bit float.
 import { afterAll, beforeAll, describe as group, expect, it } from 'vitest'
 
-import type { Control, ControlValue, Operation } from '../../src/operations/define.ts'
+import type { Control, ControlValue, Operation, Supplies } from '../../src/operations/define.ts'
 import { operations } from '../../src/operations/index.ts'
+import { shadePlane } from '../../src/operations/second-light.ts'
 import { initialValues } from '../../src/operations/values.ts'
 import { describe } from '../../src/pipeline/describe.ts'
 import type { PipelineDescription } from '../../src/pipeline/description.ts'
@@ -25,10 +26,15 @@ function movedValue(control: Control, share: number): ControlValue {
 const movedValues = ({ controls }: Operation, share: number) =>
   Object.fromEntries(Object.entries(controls).map(([name, control]) => [name, movedValue(control, share)]))
 
+/** Tables for the operations that read some; steps here are called by their operations. */
+const supplies: Supplies = {
+  [shadePlane('secondLight')]: { kind: 'plane', width: 3, height: 2, data: Float32Array.of(0, 0.25, 1, 0.5, 1, 0.75) },
+}
+
 /** A description of one operation alone, without the output step that a drawable chain must end in. */
 function alone(operation: Operation, values: Record<string, ControlValue>): PipelineDescription {
   const coefficients = operation.derive(values as never, facts)
-  const tables = operation.tables?.(values as never, facts, {}, operation.id) ?? {}
+  const tables = operation.tables?.(values as never, facts, supplies, operation.id) ?? {}
   return {
     structureKey: operation.id,
     steps: [{ stepId: '1', operation, coefficients, tables }],
@@ -46,6 +52,7 @@ const chainOf = (values: (operation: Operation) => Record<string, ControlValue>)
       values: values(operation),
     })),
     facts,
+    { supplies },
   )
 
 let gpu: FloatRun
@@ -57,7 +64,7 @@ afterAll(() => gpu.dispose())
 function compare(description: PipelineDescription, reachOf?: typeof roundingReach) {
   const { rgba, width, height } = finiteRamp()
   const region = { x: 0, y: 0, width, height, frameWidth: width, frameHeight: height }
-  const allowed = reachOf?.(description, rgba)
+  const allowed = reachOf?.(description, rgba, width)
   return worstPixel(rgba, renderOnCpu(description, rgba, region), gpu.run(description, rgba, width, height), allowed)
 }
 

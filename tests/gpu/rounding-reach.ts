@@ -7,8 +7,9 @@ import type { PipelineDescription } from '../../src/pipeline/description.ts'
 const unitsInLastPlace = 2
 const unit = 2 ** -24
 
-/** Per channel of the result, the sum of its changes under perturbations of each channel before each step. */
-export function roundingReach({ steps }: PipelineDescription, rgba: Float32Array): Float32Array {
+/** Per channel of the result, the sum of its changes under perturbations of each channel before each step; `width` pixels to a row. */
+export function roundingReach({ steps }: PipelineDescription, rgba: Float32Array, width: number): Float32Array {
+  const height = rgba.length / 4 / width
   const reach = new Float32Array((rgba.length / 4) * 3)
   const finish = (from: number, start: Float64Array) => {
     const pixel = start.slice()
@@ -16,7 +17,8 @@ export function roundingReach({ steps }: PipelineDescription, rgba: Float32Array
     return pixel
   }
   for (let i = 0; i < rgba.length / 4; i++) {
-    const state = new Float64Array([...rgba.subarray(i * 4, i * 4 + 4), 0, 0])
+    const place = [((i % width) + 0.5) / width, (Math.floor(i / width) + 0.5) / height]
+    const state = new Float64Array([...rgba.subarray(i * 4, i * 4 + 4), ...place])
     const exact = finish(0, state)
     steps.forEach(({ operation, coefficients, tables }, s) => {
       const largest = Math.max(Math.abs(state[0]), Math.abs(state[1]), Math.abs(state[2]))

@@ -3,6 +3,11 @@
 /** A pick in one light: log2 R/G, log2 B/G and log2 of red, of linear `cameraRgb`. */
 export type LightMark = readonly [u: number, v: number, log2Red: number]
 
+/** The mark that a pick of x, y and a mark's three numbers holds, as steps write it; null where nothing was picked. */
+export function lightMarkOf(pick: readonly number[]): LightMark | null {
+  return pick.length === 5 ? [pick[2], pick[3], pick[4]] : null
+}
+
 /** Distance of two lights in stops below which one neutral serves both (the noise of picks; at and beyond 780 nm always). */
 const leastDistance = 0.06
 

@@ -13,6 +13,10 @@ export interface LightPlane {
 }
 
 const mostCells = 500_000
+
+/** Overview pixels along each axis that make one cell. */
+export const cellStep = ({ width, height }: Pick<Overview, 'width' | 'height'>) =>
+  Math.max(1, Math.ceil(Math.sqrt((width * height) / mostCells)))
 /** Radius in cells of the boxes that quieten noise (tuned by simulation). */
 const smoothing = 1
 
@@ -29,7 +33,7 @@ function reduceChannel({ width, rgba }: Overview, channel: number, step: number,
 }
 
 export function makeLightPlane(overview: Overview): LightPlane {
-  const step = Math.max(1, Math.ceil(Math.sqrt((overview.width * overview.height) / mostCells)))
+  const step = cellStep(overview)
   const width = Math.max(1, Math.floor(overview.width / step))
   const height = Math.max(1, Math.floor(overview.height / step))
   const [red, green, blue] = [0, 1, 2].map((channel) =>

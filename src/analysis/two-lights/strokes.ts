@@ -37,3 +37,27 @@ export function applyStrokes(mask: Float32Array, width: number, height: number, 
     }
   }
 }
+
+/** Strokes as one list of numbers, as steps hold them: of each 1 for shade or −1 for sun, radius, count of points, then x and y of each. */
+export function strokesToNumbers(strokes: readonly Stroke[]): number[] {
+  return strokes.flatMap(({ points, radius, light }) => [
+    light === 'shade' ? 1 : -1,
+    radius,
+    points.length,
+    ...points.flat(),
+  ])
+}
+
+/** The strokes of a list of numbers; what is left of a list that ends too early is dropped. */
+export function strokesOfNumbers(numbers: readonly number[]): Stroke[] {
+  const strokes: Stroke[] = []
+  for (let at = 0; at + 3 <= numbers.length;) {
+    const [side, radius, count] = numbers.slice(at, at + 3)
+    const end = at + 3 + 2 * count
+    if (!(Number.isInteger(count) && count > 0 && radius > 0 && end <= numbers.length)) break
+    const points = Array.from({ length: count }, (_, i) => [numbers[at + 3 + 2 * i], numbers[at + 4 + 2 * i]] as const)
+    strokes.push({ points, radius, light: side > 0 ? 'shade' : 'sun' })
+    at = end
+  }
+  return strokes
+}

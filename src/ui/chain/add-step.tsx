@@ -1,16 +1,18 @@
-// Adds any operation whose place is free.
+// Adds any operation that the chain can take.
 import { Plus } from 'lucide-react'
 import { Menu, MenuItem, MenuTrigger } from 'react-aria-components/Menu'
 import { Popover } from 'react-aria-components/Popover'
 
+import { mayAdd } from '../../edits/stack.ts'
 import { operations } from '../../operations/index.ts'
 import { IconButton } from '../icon-button.tsx'
+import { useChain } from './selected-step.ts'
 import { useWorkbench } from '../workbench-context.tsx'
-
-const addable = operations.filter((operation) => operation.place === 'free')
 
 export function AddStep() {
   const workbench = useWorkbench()
+  const chain = useChain()
+  const addable = operations.filter((operation) => mayAdd(chain, operation))
   return (
     <MenuTrigger>
       <IconButton label="Add a step" className="add-step">

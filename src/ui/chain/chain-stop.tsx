@@ -1,7 +1,7 @@
 // One stop of the chain: its lamp switches the step, its name selects it, dragging the name or shift with an arrow moves it.
 import { useEffect, useRef, type KeyboardEvent, type PointerEvent } from 'react'
 
-import { isFree, type Step } from '../../edits/stack.ts'
+import { isFree, isRemovable, type Step } from '../../edits/stack.ts'
 import { operationOf, titleOf } from './selected-step.ts'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
 
@@ -38,7 +38,7 @@ export function ChainStop(props: ChainStopProps) {
 
   const press = (event: KeyboardEvent) => {
     const side = event.key === 'ArrowLeft' ? -1 : event.key === 'ArrowRight' ? 1 : 0
-    if (event.key === 'Delete' && movable) workbench.removeStep(step.id)
+    if (event.key === 'Delete' && isRemovable(step)) workbench.removeStep(step.id)
     else if (event.key === 'Escape' && drag.current) stopDrag()
     else if (side === 0) return
     else if (event.shiftKey) onMove(index + side)

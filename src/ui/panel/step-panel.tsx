@@ -3,7 +3,7 @@ import { Button } from 'react-aria-components/Button'
 import { Group } from 'react-aria-components/Group'
 import { Switch } from 'react-aria-components/Switch'
 
-import { isFree } from '../../edits/stack.ts'
+import { isFree, isRemovable } from '../../edits/stack.ts'
 import { mayStandAt, useChain, useSelectedStep } from '../chain/selected-step.ts'
 import { StepControl } from '../controls/step-control.tsx'
 import { stepRooms } from './step-rooms.ts'
@@ -63,10 +63,12 @@ export function StepPanel() {
             >
               Later
             </Button>
-            <Button className="button quiet" onPress={() => workbench.removeStep(step.id)}>
-              Remove
-            </Button>
           </>
+        )}
+        {isRemovable(step) && (
+          <Button className="button quiet" onPress={() => workbench.removeStep(step.id)}>
+            Remove
+          </Button>
         )}
         <Button className="button quiet" onPress={() => workbench.resetStep(step.id)}>
           Reset

@@ -3,7 +3,7 @@ import { describe, expect, it, test } from 'vitest'
 import { colourOfLevel } from '../../../src/analysis/two-lights/colour-of-level.ts'
 import { areTwoLights, lightDistance, type LightMark } from '../../../src/analysis/two-lights/light-marks.ts'
 import { shadeMask } from '../../../src/analysis/two-lights/shade-mask.ts'
-import type { Stroke } from '../../../src/analysis/two-lights/strokes.ts'
+import { type Stroke, strokesOfNumbers, strokesToNumbers } from '../../../src/analysis/two-lights/strokes.ts'
 
 const sun: LightMark = [1.91, -1.04, -1]
 const shade: LightMark = [2.17, -1.42, -1 + Math.log2(0.1)]
@@ -85,4 +85,22 @@ describe('mask', () => {
     expect(at(corrected, 48, 80)).toBeGreaterThan(0.97)
     expect(at(corrected, 48, 10)).toBeLessThan(0.03)
   })
+})
+
+test('strokes survive as numbers, and a list that breaks off keeps what is whole', () => {
+  const strokes: Stroke[] = [
+    { points: [[0.1, 0.2]], radius: 0.05, light: 'sun' },
+    {
+      points: [
+        [0.3, 0.4],
+        [0.5, 0.6],
+      ],
+      radius: 0.02,
+      light: 'shade',
+    },
+  ]
+  const numbers = strokesToNumbers(strokes)
+  expect(strokesOfNumbers(numbers)).toEqual(strokes)
+  expect(strokesOfNumbers(numbers.slice(0, -1))).toEqual(strokes.slice(0, 1))
+  expect(strokesOfNumbers([1, 0.1, 1e9])).toEqual([])
 })

@@ -1,0 +1,50 @@
+import { describe as group, expect, it } from 'vitest'
+import { strokesToNumbers } from '../../src/analysis/two-lights/strokes.ts'
+import { defaultChain } from '../../src/edits/default-chain.ts'
+import { addStep, setEnabled, setValues } from '../../src/edits/stack.ts'
+import { planesOfChain, suppliesOf } from '../../src/pipeline/planes-of-chain.ts'
+import { plainFacts } from '../support/apply-operation.ts'
+
+// Flat grey of sensor A behind 590 nm in sun and in shade, computed from open spectra; the shade a tenth as bright.
+const sun = [0.2, 0.5, 1.91, -1.04, -1]
+const shade = [0.8, 0.5, 2.17, -1.42, -1 + Math.log2(0.1)]
+
+function overview(width: number, height: number) {
+  const rgba = new Float32Array(width * height * 4)
+  for (let i = 0; i < width * height; i++) {
+    const [, , u, v, log2Red] = i % width < width / 2 ? sun : shade
+    const red = 2 ** log2Red
+    rgba.set([red, red / 2 ** u, 2 ** (v - u) * red, red], i * 4)
+  }
+  return { width, height, rgba, scale: 2 }
+}
+
+const lit = addStep(defaultChain(plainFacts), 'secondLight', { sun, shade })
+const planeOf = (chain: typeof lit) => suppliesOf(chain, overview(120, 80))['secondLight-1 shade']
+const at = (chain: typeof lit, x: number) => planeOf(chain).data[40 * 120 + x]
+
+group('the plane of a second light', () => {
+  it('tells sun from shade where both were picked', () => {
+    expect(at(lit, 20)).toBeLessThan(0.02)
+    expect(at(lit, 100)).toBeGreaterThan(0.98)
+  })
+
+  it('is not made without two picks, between picks of one light, or while the step is off', () => {
+    expect(planeOf(setValues(lit, 'secondLight-1', { sun: [] }))).toBeUndefined()
+    expect(planeOf(setValues(lit, 'secondLight-1', { sun: shade }))).toBeUndefined()
+    expect(planesOfChain(setEnabled(lit, 'secondLight-1', false))).toEqual([])
+  })
+
+  it('passes from 0 to 1 between the ends where it is graduated, and takes strokes there too', () => {
+    const stroke = { points: [[0.1, 0.5]] as const, radius: 0.05, light: 'shade' as const }
+    const ends = { way: 'graduated', ends: [0.25, 0.5, 0.75, 0.5], strokes: strokesToNumbers([stroke]) }
+    const graduated = setValues(lit, 'secondLight-1', ends)
+    expect([at(graduated, 25), at(graduated, 95), at(graduated, 12)]).toEqual([0, 1, 1])
+    expect(at(graduated, 59) + at(graduated, 60)).toBeCloseTo(1, 5)
+  })
+
+  it('has an order that says all it depends on, the same for the same step', () => {
+    expect(planesOfChain(lit)).toEqual(planesOfChain(structuredClone(lit)))
+    expect(planesOfChain(setValues(lit, 'secondLight-1', { redStops: 0.2 }))).toEqual(planesOfChain(lit))
+  })
+})
