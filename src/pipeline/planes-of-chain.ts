@@ -23,24 +23,26 @@ type Making =
 /** A plane by the name under which the chain reads it. Plain data: equal orders make equal planes of one frame. */
 export interface PlaneOrder {
   readonly name: string
-  readonly making: Making
+  /** Null where the step acts nowhere yet. */
+  readonly making: Making | null
 }
 
-function shadeOrder(step: Step): PlaneOrder[] {
+function shadeOrder(step: Step): PlaneOrder {
   const { way, sun, shade, ends, strokes: numbers } = readValues(secondLight, step.values, step.version)
   const name = shadePlane(step.id)
   const strokes = strokesOfNumbers(numbers)
-  if (way === 'graduated') return [{ name, making: { kind: 'graduated shade', ends, strokes } }]
+  if (way === 'graduated') return { name, making: { kind: 'graduated shade', ends, strokes } }
   const [inSun, inShade] = [lightMarkOf(sun), lightMarkOf(shade)]
-  return inSun && inShade ? [{ name, making: { kind: 'found shade', sun: inSun, shade: inShade, strokes } }] : []
+  return { name, making: inSun && inShade ? { kind: 'found shade', sun: inSun, shade: inShade, strokes } : null }
 }
 
 /** The planes that the chain's enabled steps read. Throws a RangeError for a step that cannot be read. */
 export function planesOfChain(chain: Chain): PlaneOrder[] {
-  return chain.filter((step) => step.enabled && step.operation === secondLight.id).flatMap(shadeOrder)
+  return chain.filter((step) => step.enabled && step.operation === secondLight.id).map(shadeOrder)
 }
 
-function makeMask(making: Making, overview: Overview): Mask | null {
+function makeMask(making: Making | null, overview: Overview): Mask | null {
+  if (!making) return null
   if (making.kind === 'found shade') return shadeMask({ ...making, overview })
   const [fromX, fromY, toX, toY] = making.ends
   const step = cellStep(overview)
@@ -53,7 +55,7 @@ function makeMask(making: Making, overview: Overview): Mask | null {
   })
 }
 
-/** The plane, or null where the frame gives none: two picks that are not in two lights. */
+/** The plane, or null where there is nothing to make: a pick is missing, or both are in one light. */
 export function makePlane({ making }: PlaneOrder, overview: Overview): Table | null {
   const mask = makeMask(making, overview)
   return mask && { kind: 'plane', width: mask.width, height: mask.height, data: mask.plane }

@@ -5,7 +5,9 @@ import { startDecodeClient } from '../decode/decode-client.ts'
 import { createEditStore } from '../edits/edit-store.ts'
 import { redoName, undoName } from '../edits/history.ts'
 import { createChainCommands } from './chain-commands.ts'
+import { createChainPlanes } from './chain-planes.ts'
 import { createExportCommand } from './export-command.ts'
+import { followPlanes } from './follow-planes.ts'
 import { createFrameCache } from './frame-cache.ts'
 import { createMarkCommands } from './mark-commands.ts'
 import { createOpenRoll } from './open-roll.ts'
@@ -25,7 +27,8 @@ export function createWorkbench(): Workbench {
   const tasks = createTaskList(session)
   const supplies = createSupplyStore()
   const picture = createPicture(session, edits, supplies)
-  const roll = createOpenRoll({ session, edits, frames, supplies, decoder: startDecodeClient() })
+  const planes = createChainPlanes(supplies, tasks)
+  const roll = createOpenRoll({ session, edits, frames, supplies, planes, decoder: startDecodeClient() })
 
   /** Keeps what the screen reads of the shown frame's history in step with it. */
   function followEdits(): void {
@@ -47,6 +50,8 @@ export function createWorkbench(): Workbench {
     if (now.shown !== before.shown) followEdits()
   })
 
+  followPlanes({ session, edits, planes, shown: picture.shown })
+
   return {
     session,
     edit,
@@ -61,7 +66,7 @@ export function createWorkbench(): Workbench {
     ...createMarkCommands(session, edits),
     ...createProbeCommands(session, edits, picture.shown),
     ...createChainCommands(session, edits),
-    exportShown: createExportCommand({ session, edits, tasks, supplies, shown: picture.shown }),
+    exportShown: createExportCommand({ session, edits, tasks, supplies, planes, shown: picture.shown }),
     cancelTask: tasks.cancel,
     dismissNotice: (noticeId) => dismissNotice(session, noticeId),
   }

@@ -3,6 +3,7 @@ import type { EditStore } from '../edits/edit-store.ts'
 import { chooseDestination, downloadFile } from '../export/destination.ts'
 import { exportedName } from '../export/exported-name.ts'
 import { exportInWorker } from './export-client.ts'
+import type { ChainPlanes } from './chain-planes.ts'
 import type { ShownPicture } from './picture.ts'
 import { notify, type SessionStore } from './session-store.ts'
 import type { SupplyStore } from './supply-store.ts'
@@ -14,6 +15,7 @@ interface ExportContext {
   readonly edits: EditStore
   readonly tasks: TaskList
   readonly supplies: SupplyStore
+  readonly planes: ChainPlanes
   shown(): ShownPicture | null
 }
 
@@ -25,6 +27,7 @@ export function createExportCommand({
   edits,
   tasks,
   supplies,
+  planes,
   shown,
 }: ExportContext): Workbench['exportShown'] {
   return async function exportShown(settings) {
@@ -44,6 +47,7 @@ export function createExportCommand({
     const task = tasks.begin(`Exporting ${name}`, { cancellable: true })
     try {
       const { facts, id } = picture
+      await planes.ready({ id, overview: picture.frame.overview }, chain)
       const order = { sensor, facts, metadata, chain, supplies: supplies.of(id), settings, destination }
       const file = await exportInWorker(order, task.progress, task.signal)
       if (file) await downloadFile(file, name, settings.format)

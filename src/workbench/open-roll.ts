@@ -5,6 +5,7 @@ import { defaultChain } from '../edits/default-chain.ts'
 import type { EditStore } from '../edits/edit-store.ts'
 import type { Frame, FrameFacts } from '../frame/frame.ts'
 import { describe } from '../pipeline/describe.ts'
+import type { ChainPlanes } from './chain-planes.ts'
 import type { FrameCache } from './frame-cache.ts'
 import { changeEntry, type SessionStore, setEntryState } from './session-store.ts'
 import type { SupplyStore } from './supply-store.ts'
@@ -28,10 +29,11 @@ interface OpenRollContext {
   readonly edits: EditStore
   readonly frames: FrameCache
   readonly supplies: SupplyStore
+  readonly planes: ChainPlanes
   readonly decoder: DecodeClient
 }
 
-export function createOpenRoll({ session, edits, frames, supplies, decoder }: OpenRollContext): OpenRoll {
+export function createOpenRoll({ session, edits, frames, supplies, planes, decoder }: OpenRollContext): OpenRoll {
   const files = new Map<string, File>()
   const jobs = new Map<string, Promise<Frame | null>>()
   const waiting: { id: string; start: () => void }[] = []
@@ -53,6 +55,7 @@ export function createOpenRoll({ session, edits, frames, supplies, decoder }: Op
     const frame = frames.get(id)
     const chain = edits.history(id)?.chain
     if (!frame || !chain) return
+    await planes.ready({ id, overview: frame.overview }, chain).catch(() => undefined)
     const description = describe(chain, factsOf(id, frame), { space: 'srgb', supplies: supplies.of(id) })
     showPicture(id, await thumbnailUrl(frame.overview, description))
   }
