@@ -12,6 +12,8 @@ export interface AsSeenRequest {
   /** Shift in thousandths of OKLab chroma per lightness: about one mired of daylight each. */
   readonly warm: number
   readonly magenta: number
+  /** Whether the common gain keeps the finished lightness; 'free' where brightness is held elsewhere: it is then left alone. */
+  readonly lightness?: 'kept' | 'free'
 }
 
 export interface AsSeen {
@@ -26,6 +28,7 @@ export interface AsSeen {
 
 /** Hue of warm light in OKLab, degrees (daylight from D50 to D100, computed by us); magenta is square to it. */
 const warmHueDeg = 80
+const [warmA, warmB] = [Math.cos((warmHueDeg * Math.PI) / 180), Math.sin((warmHueDeg * Math.PI) / 180)]
 const unit = 0.001
 /** Least squares with damping (Levenberg 1944, Marquardt 1963): step of the central difference, longest step and most steps. */
 const differenceStops = 0.01
@@ -78,22 +81,31 @@ function approach(look: Look, target: readonly number[], start: Gains): { gains:
   return { gains, error: norm(residual) }
 }
 
+/** Chroma per lightness of a finished `workingRgb` along the axes warm and magenta, in thousandths. */
+export function seenShift(rgb: readonly number[]): { warm: number; magenta: number } {
+  const [lightness, a, b] = workingToOklab(rgb)
+  const scale = 1 / (unit * lightness)
+  return { warm: (a * warmA + b * warmB) * scale, magenta: (a * warmB - b * warmA) * scale }
+}
+
 /**
  * Gains that shift a finished grey by `warm` and `magenta` from where the chain takes it now, at unchanged lightness. Where
  * the chain cannot show such a colour (black and white, a mix that loses a channel) they stop at the last value that it can.
  */
-export function solveAsSeen({ finish, level, warm, magenta }: AsSeenRequest): AsSeen {
-  const look: Look = ([red, blue, common]) => {
+export function solveAsSeen({ finish, level, warm, magenta, lightness: kept = 'kept' }: AsSeenRequest): AsSeen {
+  const seen = ([red, blue, common]: Gains) => {
     const all = level * 2 ** common
-    const [lightness, a, b] = workingToOklab(finish([all * 2 ** red, all, all * 2 ** blue]))
-    return [a, b, lightness]
+    return workingToOklab(finish([all * 2 ** red, all, all * 2 ** blue]))
   }
-  const [a, b, lightness] = look([0, 0, 0])
-  const hue = (warmHueDeg * Math.PI) / 180
-  const alongA = (warm * Math.cos(hue) + magenta * Math.sin(hue)) * unit * lightness
-  const alongB = (warm * Math.sin(hue) - magenta * Math.cos(hue)) * unit * lightness
-  const solve = (share: number, start: Gains) =>
-    approach(look, [a + share * alongA, b + share * alongB, lightness], start)
+  const [lightness, a, b] = seen([0, 0, 0])
+  const look: Look = (gains) => {
+    const lab = seen(gains)
+    const scale = kept === 'kept' ? 1 : lightness / lab[0]
+    return [lab[1] * scale, lab[2] * scale, lab[0] * scale]
+  }
+  const wayA = (warm * warmA + magenta * warmB) * unit * lightness
+  const wayB = (warm * warmB - magenta * warmA) * unit * lightness
+  const solve = (share: number, start: Gains) => approach(look, [a + share * wayA, b + share * wayB, lightness], start)
   const answer = ([redStops, blueStops, commonStops]: Gains, reached: boolean): AsSeen => {
     return { redStops, blueStops, commonStops, reached }
   }

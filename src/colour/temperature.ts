@@ -1,6 +1,6 @@
 // Correlated colour temperature and distance from the Planckian locus (Duv), after Ohno, LEUKOS 10 (2014): where the locus is
 // near, by a triangle, else by a parabola over three points of a table. Most infrared neutrals lie outside of its domain,
-// where kelvin says nothing: then there is no answer rather than a wrong one.
+// where kelvin says nothing: then it says why it has no answer rather than give a wrong one.
 import type { Chromaticity } from './primaries.ts'
 import { planckianUv, uvToXy, xyToUv } from './planckian-locus.ts'
 
@@ -32,10 +32,13 @@ function nearest([u, v]: readonly [number, number]) {
   return { points, i: best, before: distance(best - 1), here: distance(best), after: distance(best + 1) }
 }
 
-/** Temperature and Duv of a chromaticity, or null beyond the domain of the method. */
-export function temperatureOf(xy: Chromaticity): Temperature | null {
+/** Why a chromaticity has no temperature: beyond an end of the scale, or too far from the locus for kelvin to mean anything. */
+export type BeyondScale = 'too cold' | 'too hot' | 'off the line'
+
+/** Temperature and Duv of a chromaticity, or in a word why it has none. */
+export function temperatureOf(xy: Chromaticity): Temperature | BeyondScale {
   const uv = xyToUv(xy)
-  if (!uv.every(Number.isFinite)) return null
+  if (!uv.every(Number.isFinite)) return 'off the line'
   const { points, i, before, here, after } = nearest(uv)
   const [t0, t1, t2] = [table[i - 1], table[i], table[i + 1]]
   const [from, to] = [points[i - 1], points[i + 1]]
@@ -55,7 +58,9 @@ export function temperatureOf(xy: Chromaticity): Temperature | null {
     duv = sign * (a * kelvin ** 2 + b * kelvin + c)
   }
   const { from: coldest, to: hottest, duv: farthest } = temperatureDomain
-  return kelvin >= coldest && kelvin <= hottest && Math.abs(duv) <= farthest ? { kelvin, duv } : null
+  if (kelvin < coldest) return 'too cold'
+  if (kelvin > hottest) return 'too hot'
+  return Math.abs(duv) <= farthest ? { kelvin, duv } : 'off the line'
 }
 
 /** CIE 1931 (x, y) at a temperature in kelvin and a distance from the locus, square to it in (u, v). */

@@ -4,7 +4,7 @@ import type { Frame } from '../frame/frame.ts'
 import { makeFrameFacts } from '../frame/frame-facts.ts'
 import { estimateNoise } from '../frame/noise-model.ts'
 import { makeOverview } from '../frame/overview.ts'
-import { cameraToXyz } from './camera-matrix.ts'
+import { cameraToXyz, daylightNeutral } from './camera-matrix.ts'
 import { DecodeError } from './decode-error.ts'
 import { dngNoise } from './dng-layout.ts'
 import { exposureMetadata } from './exposure-metadata.ts'
@@ -60,7 +60,8 @@ export async function decodeFrame(libraw: LibRaw, order: DecodeOrder): Promise<F
     const metadata = exposureMetadata(opened.metadata, directories)
     const overview = makeOverview(sensor)
     const noise = dngNoise(directories) ?? estimateNoise(sensor, metadata.iso)
-    const facts = makeFrameFacts(sensor, overview, noise, cameraToXyz(opened.metadata))
+    const matrix = cameraToXyz(opened.metadata)
+    const facts = makeFrameFacts(sensor, overview, noise, matrix, matrix ? daylightNeutral(opened.metadata) : undefined)
     return { sensor, overview, facts, metadata, warnings: [...warnings, ...damageWarnings(libraw.takeMessages())] }
   })
   return { fileName, fingerprint: await fingerprint, ...frame }

@@ -34,6 +34,8 @@ export interface LibRawMetadata {
   readonly color_data: {
     readonly black: number
     readonly maximum: number
+    /** Gains R, G, B, G that make daylight grey, of any common size. */
+    readonly pre_mul: readonly number[]
     readonly rgb_cam: readonly (readonly number[])[]
   }
   readonly lens: { readonly Lens: string; readonly makernotes: { readonly Lens: string } }

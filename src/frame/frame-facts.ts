@@ -29,12 +29,13 @@ export function frameCells(sensor: SensorData, overview: Overview, noise: NoiseM
   return makeCellGrid(overview, noise, (overview.scale / size) ** 2 * Math.max(counts[0], 1))
 }
 
-/** The facts of upright sensor data and its overview. `cameraToXyz` as in `FrameFacts`. */
+/** The facts of upright sensor data and its overview. `cameraToXyz` and `daylightNeutral` as in `FrameFacts`. */
 export function makeFrameFacts(
   sensor: SensorData,
   overview: Overview,
   noise: NoiseModel,
   cameraToXyz: readonly number[] | null,
+  daylightNeutral?: FrameFacts['daylightNeutral'],
 ): FrameFacts {
   const meanCameraRgb = meanOf(overview)
   return {
@@ -42,6 +43,7 @@ export function makeFrameFacts(
     referenceNeutral: findOpeningNeutral(frameCells(sensor, overview, noise), meanCameraRgb),
     noise,
     cameraToXyz,
+    daylightNeutral,
     filterNm: undefined,
     aspect: sensor.width / sensor.height,
   }

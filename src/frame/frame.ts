@@ -71,6 +71,8 @@ export interface FrameFacts {
   readonly noise: NoiseModel
   /** XYZ (D65-relative) from `cameraRgb` balanced, row-major, or null where the file has none. */
   readonly cameraToXyz: readonly number[] | null
+  /** (log2 R/G, log2 B/G) of a grey in D65 daylight by that matrix, through the glass the camera was made with; absent without one. */
+  readonly daylightNeutral?: readonly [number, number]
   /** Cut-on wavelength in nm as stated or suggested; null is full spectrum, undefined unknown. */
   readonly filterNm: number | null | undefined
   /** Width divided by height. */

@@ -3,8 +3,8 @@
 import glsl from '../../shaders/operations/neutral.glsl?raw'
 import type { FrameFacts } from '../frame/frame.ts'
 import { smoothstep } from '../math/smoothstep.ts'
-import { slider, toggle } from './controls.ts'
-import { defineOperation } from './define.ts'
+import { numbers, slider, toggle } from './controls.ts'
+import { defineOperation, type ValuesOf } from './define.ts'
 
 /** Between these largest raw levels a pixel fades to grey (our choice): done before 1 for sensors with a soft ceiling, binary fractions so that 32-bit differences are exact. */
 export const GUARD_FROM = 29 / 32
@@ -41,6 +41,8 @@ export const neutral = defineOperation({
     blueStops: slider('Blue to green', 'stop', -4, 4, 0.01, 0),
     holdBrightness: toggle('Hold brightness', true),
     highlightGuard: toggle('Keep clipped highlights grey', true),
+    /** Red and blue before a shift as seen, and after it: see `seenStart`. */
+    seenFrom: numbers('Neutral before the shift as seen', [], { variable: true }),
   },
   notIdentityBecause: 'brightness is held at the level of the opening neutral, and clipped pixels are made grey',
   derive(values, facts) {
@@ -65,3 +67,13 @@ export const neutral = defineOperation({
   glsl,
   tolerance: 1e-6,
 })
+
+/**
+ * The gains from which warmth as seen counts: those before the last shift, or the present ones once the neutral was set in any
+ * other way since. Kept in the step, so that undo, another frame and a saved edit all find the shift as it was.
+ */
+export function seenStart(values: ValuesOf<typeof neutral.controls>): { redStops: number; blueStops: number } {
+  const [redStops, blueStops, shiftedRed, shiftedBlue] = values.seenFrom
+  const isOurs = values.redStops === shiftedRed && values.blueStops === shiftedBlue
+  return isOurs ? { redStops, blueStops } : { redStops: values.redStops, blueStops: values.blueStops }
+}

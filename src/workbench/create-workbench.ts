@@ -10,6 +10,7 @@ import { createExportCommand } from './export-command.ts'
 import { followPlanes } from './follow-planes.ts'
 import { createFrameCache } from './frame-cache.ts'
 import { createMarkCommands } from './mark-commands.ts'
+import { neutralOutlook } from './neutral-outlook.ts'
 import { createOpenRoll } from './open-roll.ts'
 import { createPicture } from './picture.ts'
 import { createProbeCommands } from './probe.ts'
@@ -63,6 +64,11 @@ export function createWorkbench(): Workbench {
     cssOf: picture.cssOf,
     preview: (preview) => session.setState({ preview }),
     thumbnails: picture.thumbnails,
+    neutralOutlook() {
+      const shown = picture.shown()
+      const chain = shown && edits.history(shown.id)?.chain
+      return shown && chain ? neutralOutlook(chain, shown.facts, supplies.of(shown.id)) : null
+    },
     ...createMarkCommands(session, edits),
     ...createProbeCommands(session, edits, picture.shown),
     ...createChainCommands(session, edits),

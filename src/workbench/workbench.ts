@@ -5,6 +5,7 @@ import type { Mark, Marks, NeutralGains } from '../edits/marks.ts'
 import type { Chain } from '../edits/stack.ts'
 import type { ExportSettings } from '../export/export-picture.ts'
 import type { ControlValue } from '../operations/define.ts'
+import type { NeutralOutlook } from './neutral-outlook.ts'
 import type { Place, Session, Tool, View } from './session.ts'
 
 /** The shown frame's chain and what undo and redo would name; null while no frame is shown. */
@@ -66,6 +67,9 @@ export interface Workbench {
    * frame is shown, or another one meanwhile.
    */
   thumbnails(chains: readonly Chain[], widthPx: number): Promise<ImageData[] | null>
+
+  /** What would become of neutrals under the shown frame's chain as it stands now; null while no frame is shown. */
+  neutralOutlook(): NeutralOutlook | null
 
   // Chain
   selectStep(stepId: string | null): void

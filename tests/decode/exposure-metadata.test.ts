@@ -6,6 +6,7 @@ import { decodeFrame } from '../../src/decode/decode-frame.ts'
 import { exposureMetadata } from '../../src/decode/exposure-metadata.ts'
 import type { LibRaw, LibRawMetadata } from '../../src/decode/libraw.ts'
 import { startLibRawInNode } from '../../src/decode/libraw-in-node.ts'
+import { transform } from '../../src/math/mat3.ts'
 import { hasTool, readMetadata } from '../support/outside-tools.ts'
 import { writeDng } from '../support/synthetic-dng.ts'
 import { bayer } from '../support/synthetic-sensor.ts'
@@ -46,6 +47,16 @@ it('the camera matrix turns its own white into D65; none is null', async () => {
   expect(white).toEqual([0.3127 / 0.329, 1, 0.3583 / 0.329].map((value) => expect.closeTo(value, 3)))
   const mono = await decodeFrame(libraw, { fileName: 'a.dng', bytes: writeDng({ ...dng, cfa: undefined }) })
   expect(mono.facts.cameraToXyz).toBeNull()
+})
+
+it('daylight through the camera’s own glass is what its matrix makes of D65', async () => {
+  // DNG Specification 1.7, chapter 6: camera = colour matrix · XYZ; the file’s illuminant 21 is D65.
+  const matrix = [1.4762, -0.5132, -0.1769, -0.593, 1.3853, 0.1638, -0.0521, 0.0894, 0.5497]
+  const bytes = writeDng({ ...dng, tags: [[50721, 10, matrix]] })
+  const { facts } = await decodeFrame(libraw, { fileName: 'a.dng', bytes })
+  const [red, green, blue] = transform(matrix, [0.3127 / 0.329, 1, 0.3583 / 0.329])
+  const expected = [Math.log2(red / green), Math.log2(blue / green)]
+  expect(facts.daylightNeutral).toEqual(expected.map((stops) => expect.closeTo(stops, 2)))
 })
 
 it('the embedded preview comes first and carries the orientation of the file', async () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { oklabToOklch, workingToOklab } from '../../src/colour/oklab.ts'
-import { meanLevel, neutral } from '../../src/operations/neutral.ts'
+import { meanLevel, neutral, seenStart } from '../../src/operations/neutral.ts'
+import { initialValues } from '../../src/operations/values.ts'
 import { applyOperation, plainFacts } from '../support/apply-operation.ts'
 import { openCsv } from '../support/open-data.ts'
 
@@ -29,7 +30,7 @@ test.skipIf(!triplets)(
 
 test('gains far beyond any kelvin scale are not limited', () => {
   const { gains } = neutral.derive(
-    { redStops: -12, blueStops: 15, holdBrightness: false, highlightGuard: false },
+    { ...initialValues(neutral), redStops: -12, blueStops: 15, holdBrightness: false, highlightGuard: false },
     plainFacts,
   )
   expect(gains).toEqual([2 ** -12, 1, 2 ** 15])
@@ -84,4 +85,12 @@ test('far below saturation the guard changes nothing', () => {
   expect(applyOperation(neutral, camera, values, { peak: 0.6 })).toEqual(
     applyOperation(neutral, camera, { ...values, highlightGuard: false }, { peak: 0.6 }),
   )
+})
+
+test('warmth as seen counts from the neutral before the shift until the neutral is set otherwise', () => {
+  const values = { ...initialValues(neutral), redStops: 0.4, blueStops: -0.2 }
+  expect(seenStart(values)).toEqual({ redStops: 0.4, blueStops: -0.2 })
+  const shifted = { ...values, seenFrom: [0.1, 0.2, 0.4, -0.2] }
+  expect(seenStart(shifted)).toEqual({ redStops: 0.1, blueStops: 0.2 })
+  expect(seenStart({ ...shifted, redStops: 0.5 })).toEqual({ redStops: 0.5, blueStops: -0.2 })
 })

@@ -5,6 +5,7 @@ import { createEditStore } from '../../src/edits/edit-store.ts'
 import { addStep, type Chain } from '../../src/edits/stack.ts'
 import { createChainCommands } from '../../src/workbench/chain-commands.ts'
 import { createMarkCommands } from '../../src/workbench/mark-commands.ts'
+import { neutralOutlook } from '../../src/workbench/neutral-outlook.ts'
 import { changeEntry, createSessionStore, dismissNotice } from '../../src/workbench/session-store.ts'
 import type { Place, Probe, RollEntry, Session, ShownFrame } from '../../src/workbench/session.ts'
 import { cssOf, layoutOf, placeAt, zoomedAbout } from '../../src/workbench/view-geometry.ts'
@@ -160,6 +161,11 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
     preview: (preview) => set({ preview }),
     thumbnails: async (chains, width) =>
       session.getState().shown && chains.map(() => new ImageData(width, Math.floor((width * 2) / 3))),
+    neutralOutlook() {
+      const { shown } = session.getState()
+      const chain = edit.getState().shown?.chain
+      return shown && chain ? neutralOutlook(chain, shown.facts, {}) : null
+    },
     setTool: (tool) => set(tool === 'pan' ? { tool, probe: null } : { tool }),
     setSampleRadius: (sampleRadiusPx) => set({ sampleRadiusPx }),
     roam: (place) => set({ probe: place && probeAt(place) }),

@@ -1,0 +1,120 @@
+// Warmth as seen through real chains and the reference engine. Gains: values computed by us with a separate program. Colour
+// differences: CIEDE2000 as colorjs.io computes it, from the encoded picture; .5 is our target.
+import Color from 'colorjs.io'
+import { describe, expect, it, test } from 'vitest'
+import { RED_BLUE_EXCHANGE } from '../../src/colour/mix-matrices.ts'
+import { addStep, type Chain, withProbe } from '../../src/edits/stack.ts'
+import type { Values } from '../../src/operations/values.ts'
+import { describe as describeChain } from '../../src/pipeline/describe.ts'
+import { renderOnCpu } from '../../src/pipeline/render-on-cpu.ts'
+import { neutralOutlook } from '../../src/workbench/neutral-outlook.ts'
+import { plainFacts } from '../support/apply-operation.ts'
+
+/** A neutral far from any daylight, as behind a 590 nm filter. */
+const from = { redStops: -1.6, blueStops: 0.85 }
+
+function chainOf(...steps: readonly (readonly [operation: string, values: Values])[]): Chain {
+  const ends = addStep(addStep([], 'neutral', { ...from }), 'outputTransform')
+  return steps.reduce((chain, [operation, values]) => addStep(chain, operation, values), ends)
+}
+const exchange = ['channelMix', { rows: RED_BLUE_EXCHANGE }] as const
+const turn = (angleDeg: number) => ['hueTurn', { angleDeg }] as const
+const mix = (...rows: number[]) => ['channelMix', { rows }] as const
+const tone = ['exposureContrast', { exposureEv: 0.8, contrast: 0.3, shoulder: 0.6 }] as const
+
+const chains: Record<string, Chain> = {
+  plain: chainOf(),
+  exchanged: chainOf(exchange),
+  inverted: chainOf(turn(180)),
+  'exchanged and inverted': chainOf(exchange, turn(180)),
+  'exchanged and turned by 40°': chainOf(exchange, turn(40)),
+  'turned by 90°': chainOf(turn(90)),
+  'turned by −120° with tone': chainOf(turn(-120), tone),
+  'exchanged with tone': chainOf(exchange, tone),
+  'tone first, then inverted': chainOf(tone, turn(180)),
+  'partly exchanged': chainOf(mix(0.7, 0, 0.3, 0, 1, 0, 0.3, 0, 0.7)),
+  'infrared taken out of red': chainOf(mix(1.8, 0, -0.8, 0, 1.4, -0.4, 0.1, 0, 0.9), turn(60)),
+  'a mix that tints': chainOf(mix(0.95, 0.1, 0, 0, 1, 0, 0, 0.05, 0.85), exchange),
+}
+const directions = Array.from({ length: 8 }, (_, i) => {
+  const angle = (i * Math.PI) / 4
+  return { warm: 40 * Math.cos(angle), magenta: 40 * Math.sin(angle) }
+})
+
+/** What the whole chain makes of the patch that is grey under `from`, with these gains, as colorjs.io reads sRGB. */
+function finished(chain: Chain, gains: typeof from): Color {
+  const patch = neutralOutlook(chain, plainFacts, {}).patchOf(from)
+  const region = { x: 0, y: 0, width: 1, height: 1, frameWidth: 1, frameHeight: 1 }
+  const description = describeChain(withProbe(chain, gains), plainFacts, { space: 'srgb' })
+  const [r, g, b] = renderOnCpu(description, Float32Array.of(...patch, 0), region)
+  return new Color('srgb', [r, g, b])
+}
+
+/** OKLab a/L and b/L of a finished colour. */
+function chroma(colour: Color): { light: number; a: number; b: number } {
+  const [light, a, b] = colour.to('oklab').coords.map(Number)
+  return { light, a: a / light, b: b / light }
+}
+
+describe.each(Object.entries(chains))('%s', (_name, chain) => {
+  const outlook = neutralOutlook(chain, plainFacts, {})
+  const before = chroma(finished(chain, from))
+
+  it.each(directions)('warm $warm, magenta $magenta', ({ warm, magenta }) => {
+    const { gains, reached } = outlook.gainsFor(from, { warm, magenta })
+    expect(reached).toBe(true)
+    const picture = finished(chain, gains)
+    const after = chroma(picture)
+    // Hue of warm daylight 80° in OKLab, magenta square to it (computed by us from D50 … D100).
+    const [warmA, warmB] = [Math.cos((80 * Math.PI) / 180), Math.sin((80 * Math.PI) / 180)]
+    const wayA = (warm * warmA + magenta * warmB) / 1000
+    const wayB = (warm * warmB - magenta * warmA) / 1000
+    const wanted = new Color('oklab', [after.light, (before.a + wayA) * after.light, (before.b + wayB) * after.light])
+    expect(picture.deltaE(wanted, '2000')).toBeLessThan(0.5)
+    expect((after.a - before.a) * wayA + (after.b - before.b) * wayB).toBeGreaterThan(0)
+    const shift = outlook.shiftOf(from, gains)
+    expect(shift).toEqual({ warm: expect.closeTo(warm, 1), magenta: expect.closeTo(magenta, 1) })
+  })
+})
+
+test.each([
+  { name: 'plain', warm: 50, magenta: 0, stops: [0.1409, -0.4312] },
+  { name: 'exchanged', warm: 50, magenta: 0, stops: [-0.4312, 0.1409] },
+  { name: 'plain', warm: 0, magenta: 50, stops: [0.308, 0.1747] },
+  { name: 'turned by 90°', warm: 20, magenta: 0, stops: [0.1238, 0.0685] },
+])('$name, warm $warm, magenta $magenta: gains as computed separately', ({ name, warm, magenta, stops }) => {
+  const { gains } = neutralOutlook(chains[name], plainFacts, {}).gainsFor(from, { warm, magenta })
+  expect(gains.redStops - from.redStops).toBeCloseTo(stops[0], 3)
+  expect(gains.blueStops - from.blueStops).toBeCloseTo(stops[1], 3)
+})
+
+const third = 1 / 3
+test.each([
+  ['black and white', chainOf(mix(third, third, third, third, third, third, third, third, third))],
+  ['one channel', chainOf(mix(0, 1, 0, 0, 1, 0, 0, 1, 0))],
+])('%s has no warmth: it stays where it is and says so', (_name, chain) => {
+  for (const shift of directions) {
+    const { gains, reached } = neutralOutlook(chain, plainFacts, {}).gainsFor(from, shift)
+    expect(reached).toBe(false)
+    expect(gains).toEqual(from)
+  }
+})
+
+test('a mix that nearly loses a colour stops on the way it was asked to go', () => {
+  const outlook = neutralOutlook(chainOf(mix(0.52, 0, 0.48, 0, 1, 0, 0.48, 0, 0.52)), plainFacts, {})
+  const { gains, reached } = outlook.gainsFor(from, { warm: 90, magenta: 0 })
+  expect(reached).toBe(false)
+  const { warm, magenta } = outlook.shiftOf(from, gains)
+  expect(warm).toBeGreaterThan(5)
+  expect(warm).toBeLessThan(90)
+  expect(Math.abs(magenta)).toBeLessThan(1)
+})
+
+test('the patch of a neutral is grey under it, as bright as the frame in the mean', () => {
+  const outlook = neutralOutlook(chains.plain, plainFacts, {})
+  const [r, g, b] = outlook.paint(outlook.patchOf(from), from)
+  expect([g, b]).toEqual([expect.closeTo(r, 6), expect.closeTo(r, 6)])
+  const opening = { redStops: -plainFacts.referenceNeutral[0], blueStops: -plainFacts.referenceNeutral[1] }
+  const [opened] = outlook.paint(outlook.patchOf(opening), opening)
+  expect(r).toBeCloseTo(opened, 5)
+})
