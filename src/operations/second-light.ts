@@ -20,10 +20,10 @@ export const secondLight = defineOperation({
   title: 'Second light',
   place: 'light',
   controls: {
-    redStops: slider('Shade against sun, red to green', 'stop', -1, 1, 0.01, 0),
-    blueStops: slider('Shade against sun, blue to green', 'stop', -1, 1, 0.01, 0),
+    redStops: slider('Shade, red to green', 'stop', -1, 1, 0.01, 0),
+    blueStops: slider('Shade, blue to green', 'stop', -1, 1, 0.01, 0),
     way: choice(
-      'Where the shade lies',
+      'Shade is',
       [
         { value: 'found', label: 'Found' },
         { value: 'graduated', label: 'Graduated' },

@@ -30,6 +30,8 @@ interface DescribeOptions {
   /** Overrides the output step's space, for a screen or an export. */
   readonly space?: OutputSpaceId
   readonly supplies?: Supplies
+  /** The step whose reach the screen lays over the picture; none where it is not there or acts everywhere alike. */
+  readonly reachOf?: string | null
 }
 
 const noSupplies: Supplies = {}
@@ -41,7 +43,7 @@ const noSupplies: Supplies = {}
 export function describe(
   chain: Chain,
   facts: FrameFacts,
-  { space, supplies = noSupplies }: DescribeOptions = {},
+  { space, supplies = noSupplies, reachOf = null }: DescribeOptions = {},
 ): PipelineDescription {
   const enabled = chain
     .filter((step) => step.enabled)
@@ -60,9 +62,12 @@ export function describe(
   if (steps.at(-1)?.operation.place !== 'output') {
     throw new RangeError('The chain cannot be drawn: its last step must be the output, switched on.')
   }
+  const shown = steps.findIndex(({ stepId, operation }) => stepId === reachOf && operation.reach !== undefined)
+  const structures = steps.map((step) => structureOf(step.operation, step.coefficients, step.tables))
   return {
-    structureKey: steps.map((step) => structureOf(step.operation, step.coefficients, step.tables)).join(' '),
+    structureKey: [...structures, ...(shown < 0 ? [] : [`reach ${shown}`])].join(' '),
     steps,
+    shownReach: shown < 0 ? undefined : shown,
     mosaicGains: mosaicGains(enabled, facts),
   }
 }

@@ -13,6 +13,8 @@ export interface PipelineDescription {
   readonly structureKey: string
   /** Enabled steps only, sensor to output; the last one ends in encoded `displayRgb` 0…1. */
   readonly steps: readonly DescribedStep[]
+  /** Place among the steps of the one whose reach is laid over the picture; for the screen only, the reference engine draws none. */
+  readonly shownReach?: number
   /** Gains R, G, B that equalise the mosaic while demosaicing; the neutral step applies them to the picture. */
   readonly mosaicGains: readonly [number, number, number]
 }

@@ -52,6 +52,10 @@ function callText(step: DescribedStep, index: number): string {
   return `  rgb = ${step.operation.id}(rgb, ${stepUniform(index)}, pixel${samplers.join('')});`
 }
 
+/** How far the step acts at a pixel, 0…1. */
+const reachText = ({ operation }: DescribedStep, index: number) =>
+  `planeAt(${tableUniform(index, operation.reach!)}, pixel.position)`
+
 /**
  * GLSL ES 3.00 text that declares `PixelFacts`, one uniform struct per step, the operations once each, and
  * `vec3 runChain(vec3 rgb, PixelFacts pixel)`: `cameraRgb` in, encoded `displayRgb` out. It holds no `main` and no
@@ -75,6 +79,10 @@ export function fuse(description: PipelineDescription): string {
   }
   description.steps.forEach((step, index) => texts.push(...uniformTexts(step, index)))
   const calls = description.steps.map(callText)
-  texts.push(['vec3 runChain(vec3 rgb, PixelFacts pixel) {', ...calls, '  return rgb;', '}'].join('\n'))
+  const shown = description.shownReach
+  if (shown !== undefined) texts.push(resolveIncludes('#include <table>\n#include <show-reach>', seen))
+  const last =
+    shown === undefined ? '  return rgb;' : `  return showReach(rgb, ${reachText(description.steps[shown], shown)});`
+  texts.push(['vec3 runChain(vec3 rgb, PixelFacts pixel) {', ...calls, last, '}'].join('\n'))
   return texts.join('\n')
 }

@@ -23,6 +23,7 @@ import './styles/overlays.css'
 import './styles/frames.css'
 import './styles/dialogs.css'
 import './styles/start.css'
+import './styles/lights.css'
 
 function Screen() {
   useShortcuts()

@@ -32,10 +32,17 @@ function sensorWords({ reading: { meanCameraRgb } }: Probe): string {
   return `sensor: red ${red}, green ${green}, blue ${blue}`
 }
 
+const hints = {
+  neutral: 'Point at anything that could be neutral; a click keeps it',
+  sun: 'Point at a plain surface in the sun that also lies in shade; a click keeps it',
+  shade: 'Point at the same kind of surface in the shade; a click keeps it',
+}
+
 function ProbeReading() {
   const workbench = useWorkbench()
   const radius = useSession((session) => session.sampleRadiusPx)
   const probe = useSession((session) => session.probe)
+  const target = useSession((session) => session.probeTarget)
   return (
     <>
       <Group className="sample-size" aria-label="Sample size">
@@ -47,13 +54,11 @@ function ProbeReading() {
           <Plus />
         </IconButton>
       </Group>
-      <span className="reading verdict">
-        {probe ? probe.reading.sentence : 'Point at anything that could be neutral; a click keeps it'}
-      </span>
+      <span className="reading verdict">{probe ? probe.reading.sentence : hints[target?.light ?? 'neutral']}</span>
       {probe && <span className="reading sensor-words">{sensorWords(probe)}</span>}
       {probe?.neutral && (
         <Button className="button prime keep" onPress={() => keepNeutral(workbench)}>
-          Keep this neutral
+          {target ? `Keep as ${target.light}` : 'Keep this neutral'}
         </Button>
       )}
     </>

@@ -62,6 +62,7 @@ export function createWorkbench(): Workbench {
     zoomAbout: picture.zoomAbout,
     placeAt: picture.placeAt,
     cssOf: picture.cssOf,
+    showReach: (reachOf) => session.setState({ reachOf }),
     preview: (preview) => session.setState({ preview }),
     thumbnails: picture.thumbnails,
     neutralOutlook() {

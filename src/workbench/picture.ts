@@ -1,7 +1,8 @@
 // The picture on the canvas follows the stores: whatever changes chain, probe, view or frame asks for one new drawing.
 // The probe's picture and the committed one take the same way, so that committing changes nothing on screen.
 import type { EditStore } from '../edits/edit-store.ts'
-import { type Chain, withProbe } from '../edits/stack.ts'
+import { chainUnderProbe } from '../edits/light-picks.ts'
+import type { Chain } from '../edits/stack.ts'
 import type { Frame, FrameFacts } from '../frame/frame.ts'
 import { createPictureRenderer, type PictureRenderer } from '../gpu/picture-renderer.ts'
 import { describe } from '../pipeline/describe.ts'
@@ -47,17 +48,23 @@ export function createPicture(session: SessionStore, edits: EditStore, supplies:
   function redraw(): void {
     const history = shown && edits.history(shown.id)
     if (!renderer || !canvas || !shown || !history) return
-    const { probe, preview, view, screenSpace } = session.getState()
+    const { probe, probeTarget, preview, view, screenSpace, reachOf, selectedStepId } = session.getState()
     const { width, height, devicePixelRatio } = viewport()
     if (width === 0 || height === 0) return
     const { left, top, scale } = layout(shown.frame.sensor)
-    const chain = probe?.neutral ? withProbe(history.chain, probe.neutral) : (preview ?? history.chain)
+    const chain = probe?.neutral
+      ? chainUnderProbe(history.chain, probe.neutral, probeTarget)
+      : (preview ?? history.chain)
     const first = drawnChain === null
     const moving = !first && (probe !== null || preview !== null || history.gesture !== null || view !== drawnView)
     drawnChain = history.chain
     drawnView = view
     renderer.draw({
-      description: describe(chain, shown.facts, { space: screenSpace, supplies: supplies.of(shown.id) }),
+      description: describe(chain, shown.facts, {
+        space: screenSpace,
+        supplies: supplies.of(shown.id),
+        reachOf: reachOf === selectedStepId ? reachOf : null,
+      }),
       view: {
         width: Math.round(width * devicePixelRatio),
         height: Math.round(height * devicePixelRatio),
@@ -71,7 +78,7 @@ export function createPicture(session: SessionStore, edits: EditStore, supplies:
   }
 
   session.subscribe((now, before) => {
-    const keys = ['probe', 'preview', 'view', 'screenSpace'] as const
+    const keys = ['probe', 'preview', 'view', 'screenSpace', 'reachOf', 'selectedStepId'] as const
     if (keys.some((key) => now[key] !== before[key])) redraw()
   })
   supplies.onChange(redraw)

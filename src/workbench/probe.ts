@@ -1,6 +1,7 @@
 // The probe: reads the place under the pointer and proposes its neutral. It never touches the chain; committing is the
 // same substitution put into history, so that the committed picture is the roamed one.
 import type { EditStore } from '../edits/edit-store.ts'
+import { withLightPick } from '../edits/light-picks.ts'
 import { withProbe } from '../edits/stack.ts'
 import type { Frame, FrameFacts } from '../frame/frame.ts'
 import { samplePatch } from '../frame/sample-patch.ts'
@@ -8,7 +9,10 @@ import type { Place, Probe } from './session.ts'
 import type { SessionStore } from './session-store.ts'
 import type { Workbench } from './workbench.ts'
 
-export type ProbeCommands = Pick<Workbench, 'setTool' | 'setSampleRadius' | 'roam' | 'commitProbe' | 'escape'>
+export type ProbeCommands = Pick<
+  Workbench,
+  'setTool' | 'setProbeTarget' | 'setSampleRadius' | 'roam' | 'commitProbe' | 'escape'
+>
 
 /** Radius of the smallest sample in sensor pixels: one cell. */
 const smallestRadiusPx = 1
@@ -40,7 +44,8 @@ export function createProbeCommands(
   }
 
   return {
-    setTool: (tool) => session.setState(tool === 'pan' ? { tool, probe: null } : { tool }),
+    setTool: (tool) => session.setState(tool === 'pan' ? { tool, probe: null, probeTarget: null } : { tool }),
+    setProbeTarget: (probeTarget) => session.setState({ probeTarget }),
     setSampleRadius(radiusPx) {
       const picture = shown()
       const largest = picture ? largestRadiusPx(picture.frame) : radiusPx
@@ -51,10 +56,14 @@ export function createProbeCommands(
     roam,
     commitProbe() {
       const picture = shown()
-      const { probe } = session.getState()
+      const { probe, probeTarget } = session.getState()
       if (!picture || !probe?.neutral) return
-      const { neutral } = probe
-      edits.apply(picture.id, 'Neutral', (chain) => withProbe(chain, neutral))
+      const { neutral, place, reading } = probe
+      if (probeTarget && reading.meanCameraRgb) {
+        const mean = reading.meanCameraRgb
+        const name = probeTarget.light === 'sun' ? 'Neutral in the sun' : 'Neutral in the shade'
+        edits.apply(picture.id, name, (chain) => withLightPick(chain, probeTarget, mean, place))
+      } else edits.apply(picture.id, 'Neutral', (chain) => withProbe(chain, neutral))
       session.setState({ probe: null })
     },
     escape() {

@@ -18,6 +18,8 @@ export function createSessionStore(): SessionStore {
     tool: 'pan',
     sampleRadiusPx: firstSampleRadiusPx,
     probe: null,
+    probeTarget: null,
+    reachOf: null,
     preview: null,
     view: { fit: true, zoom: 1, centre: { x: 0.5, y: 0.5 } },
     tasks: [],

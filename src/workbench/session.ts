@@ -1,5 +1,6 @@
 // What the screen shows, as plain data: the roll, the shown frame, the probe, the view, work in progress and messages.
 // Pixels never live here; the chain of a frame lives in the edit store.
+import type { LightTarget } from '../edits/light-picks.ts'
 import type { Chain } from '../edits/stack.ts'
 import type { ExposureMetadata, FrameFacts } from '../frame/frame.ts'
 import type { PatchSample } from '../frame/sample-patch.ts'
@@ -85,6 +86,10 @@ export interface Session {
   /** Radius of the sample in sensor pixels. */
   readonly sampleRadiusPx: number
   readonly probe: Probe | null
+  /** What the probe picks for: null is the frame's neutral. */
+  readonly probeTarget: LightTarget | null
+  /** The step whose reach is laid over the picture while it is the selected one. */
+  readonly reachOf: string | null
   /** A chain shown in the picture in place of the frame's own while something is pointed at; the probe goes before it. */
   readonly preview: Chain | null
   readonly view: View

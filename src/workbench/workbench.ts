@@ -1,6 +1,7 @@
 // Everything a person can do at the workbench, as commands; the screen calls these and reads two stores.
 import type { StoreApi } from 'zustand/vanilla'
 
+import type { LightTarget } from '../edits/light-picks.ts'
 import type { Mark, Marks, NeutralGains } from '../edits/marks.ts'
 import type { Chain } from '../edits/stack.ts'
 import type { ExportSettings } from '../export/export-picture.ts'
@@ -40,6 +41,8 @@ export interface Workbench {
 
   // Probe
   setTool(tool: Tool): void
+  /** What the probe picks for until it is put away: a pick of a second light, or null for the frame's neutral. */
+  setProbeTarget(target: LightTarget | null): void
   setSampleRadius(radiusPx: number): void
   roam(place: Place | null): void
   commitProbe(): void
@@ -70,6 +73,9 @@ export interface Workbench {
 
   /** What would become of neutrals under the shown frame's chain as it stands now; null while no frame is shown. */
   neutralOutlook(): NeutralOutlook | null
+
+  /** Lays over the picture where this step acts, while it is the selected one; null shows the picture alone. */
+  showReach(stepId: string | null): void
 
   // Chain
   selectStep(stepId: string | null): void

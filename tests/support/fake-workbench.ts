@@ -2,6 +2,7 @@
 import { createStore } from 'zustand/vanilla'
 
 import { createEditStore } from '../../src/edits/edit-store.ts'
+import { withLightPick } from '../../src/edits/light-picks.ts'
 import { addStep, type Chain } from '../../src/edits/stack.ts'
 import { createChainCommands } from '../../src/workbench/chain-commands.ts'
 import { createMarkCommands } from '../../src/workbench/mark-commands.ts'
@@ -166,13 +167,18 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
       const chain = edit.getState().shown?.chain
       return shown && chain ? neutralOutlook(chain, shown.facts, {}) : null
     },
-    setTool: (tool) => set(tool === 'pan' ? { tool, probe: null } : { tool }),
+    setTool: (tool) => set(tool === 'pan' ? { tool, probe: null, probeTarget: null } : { tool }),
+    setProbeTarget: (probeTarget) => set({ probeTarget }),
+    showReach: (reachOf) => set({ reachOf }),
     setSampleRadius: (sampleRadiusPx) => set({ sampleRadiusPx }),
     roam: (place) => set({ probe: place && probeAt(place) }),
     commitProbe() {
-      const { probe } = session.getState()
+      const { probe, probeTarget, shownId } = session.getState()
       const step = edit.getState().shown?.chain[0]
-      if (probe?.neutral && step) commands.setValues(step.id, { ...probe.neutral }, 'Neutral')
+      const mean = probe?.reading.meanCameraRgb
+      if (probeTarget && mean && shownId)
+        edits.apply(shownId, 'Pick', (chain) => withLightPick(chain, probeTarget, mean, probe.place))
+      else if (probe?.neutral && step) commands.setValues(step.id, { ...probe.neutral }, 'Neutral')
       set({ probe: null })
     },
     escape: () => set({ probe: null }),

@@ -2,6 +2,8 @@
 import type { ComponentType } from 'react'
 
 import type { Step } from '../../edits/stack.ts'
+import { SecondLightDoor } from '../lights/second-light-door.tsx'
+import { LightPicks, ShadePlace } from '../lights/second-light-rooms.tsx'
 import { InversionShortcut, ProbeShortcut } from './step-shortcuts.tsx'
 
 export interface StepRoomProps {
@@ -13,6 +15,7 @@ interface StepRooms {
 }
 
 export const stepRooms: Readonly<Record<string, StepRooms>> = {
-  neutral: { above: ProbeShortcut },
+  neutral: { above: ProbeShortcut, below: SecondLightDoor },
+  secondLight: { above: LightPicks, below: ShadePlace },
   hueTurn: { above: InversionShortcut },
 }

@@ -5,6 +5,7 @@ import { PictureState } from './picture-state.tsx'
 import { usePictureKeys } from './picture-keys.ts'
 import { usePicturePointer } from './picture-pointer.ts'
 import { usePictureWheel } from './picture-wheel.ts'
+import { StepLayers } from '../lights/step-layers.tsx'
 import { ProbeRing } from './probe-ring.tsx'
 import { screen } from '../screen-store.ts'
 import { SpokenReading } from './spoken-reading.tsx'
@@ -47,6 +48,7 @@ export function Picture() {
       >
         <canvas ref={canvas} className="picture-canvas" />
         <ProbeRing />
+        <StepLayers />
       </div>
       <p id="picture-keys" hidden>
         N takes up the neutral probe, arrow keys roam or move the picture, Enter keeps the neutral, Escape leaves it.

@@ -1,0 +1,42 @@
+// What the second light shows beside its sliders: the two picks it stands on and what they say of the light, then the means to see
+// and to correct where the shade lies.
+import { areTwoLights, lightDistance, lightMarkOf } from '../../analysis/two-lights/light-marks.ts'
+import type { Step } from '../../edits/stack.ts'
+import { formatNumber } from '../format-number.ts'
+import type { StepRoomProps } from '../panel/step-rooms.ts'
+import { LightPickRow } from './light-pick-row.tsx'
+import { ReachSwitch } from './reach-switch.tsx'
+import { ShadeBrush } from './shade-brush.tsx'
+
+const numbersOf = (step: Step, key: string) => (step.values[key] ?? []) as readonly number[]
+
+/** What the picks say of each other, in one sentence. */
+function verdict(step: Step): string {
+  const sun = lightMarkOf(numbersOf(step, 'sun'))
+  const shade = lightMarkOf(numbersOf(step, 'shade'))
+  if (!sun || !shade) return 'Pick one kind of surface twice, lit and unlit: what parts the two is the light alone.'
+  const apart = `${formatNumber(lightDistance(sun, shade), 2)} stop apart in colour`
+  const darker = sun[2] - shade[2]
+  if (areTwoLights(sun, shade)) return `${apart}, ${formatNumber(darker, 1)} in level.`
+  if (darker <= 0) return 'The pick in the shade is the brighter one: pick them the other way round.'
+  return `Only ${apart}: one neutral serves both lights here, so no shade is looked for.`
+}
+
+export function LightPicks({ step }: StepRoomProps) {
+  return (
+    <div className="light-picks">
+      <LightPickRow stepId={step.id} light="sun" pick={numbersOf(step, 'sun')} />
+      <LightPickRow stepId={step.id} light="shade" pick={numbersOf(step, 'shade')} />
+      <p className="control-note">{verdict(step)}</p>
+    </div>
+  )
+}
+
+export function ShadePlace({ step }: StepRoomProps) {
+  return (
+    <>
+      <ReachSwitch stepId={step.id} label="Show the shade in the picture" />
+      <ShadeBrush step={step} />
+    </>
+  )
+}

@@ -1,0 +1,73 @@
+// The second light on the screen, over a workbench in memory: picks, brush and handles by pointer and by keys.
+import { expect, test } from 'vitest'
+import { page } from 'vitest/browser'
+
+import { strokesOfNumbers } from '../../src/analysis/two-lights/strokes.ts'
+import { brokenRules, key, openBench } from '../support/open-screen.tsx'
+
+async function openSecondLight() {
+  const bench = await openBench()
+  await page.getByRole('button', { name: 'Add a second light' }).click()
+  await expect.element(page.getByRole('heading', { name: 'Second light' })).toBeVisible()
+  return { ...bench, values: () => bench.stepOf('secondLight').values }
+}
+
+test('a second light stands behind the neutral, is offered once, and breaks no rule of access', async () => {
+  const { chainIds } = await openSecondLight()
+  expect(chainIds().slice(0, 2)).toEqual(['neutral', 'secondLight'])
+  expect(await brokenRules()).toEqual([])
+  await page.getByRole('button', { name: 'Neutral', exact: true }).click()
+  await page.getByRole('button', { name: 'Go to the second light' }).click()
+  await expect.element(page.getByRole('heading', { name: 'Second light' })).toBeVisible()
+})
+
+test('the probe picks for the light it was taken up for, then serves the neutral again', async () => {
+  const { values, workbench } = await openSecondLight()
+  await page.getByRole('button', { name: 'In the shade: pick' }).click()
+  await key('{ArrowDown}{ArrowDown}{Enter}')
+  expect(values().shade).toHaveLength(5)
+  expect(values().sun).toEqual([])
+  expect(workbench.session.getState()).toMatchObject({ tool: 'pan', probeTarget: null })
+  await page.getByRole('button', { name: 'In the sun: pick' }).click()
+  await key('{ArrowDown}{Enter}')
+  expect(values().sun).toHaveLength(5)
+  await expect.element(page.getByText(/one neutral serves both|the other way round|apart in colour/)).toBeVisible()
+})
+
+test('the brush dabs where it is moved by keys, each dab one undo, and Escape puts it away', async () => {
+  const { values, workbench } = await openSecondLight()
+  await page.getByRole('button', { name: 'Paint sun' }).click()
+  await key('{ArrowRight}{Enter}{ArrowRight}{Enter}')
+  const strokes = strokesOfNumbers(values().strokes as number[])
+  expect(strokes.map(({ light, points }) => [light, points.length])).toEqual([
+    ['sun', 1],
+    ['sun', 1],
+  ])
+  expect(strokes[1].points[0][0]).toBeGreaterThan(strokes[0].points[0][0])
+  await expect.element(page.getByText('2 strokes')).toBeVisible()
+  expect(await brokenRules()).toEqual([])
+  await key('{Escape}')
+  await expect.element(page.getByRole('application', { name: /Brush that paints/ })).not.toBeInTheDocument()
+  workbench.undo()
+  expect(strokesOfNumbers(values().strokes as number[])).toHaveLength(1)
+})
+
+test('the ends of a graduated passage are moved by keys, a held key as one change', async () => {
+  const { values, workbench } = await openSecondLight()
+  workbench.setValues('secondLight-1', { way: 'graduated' }, 'Shade is')
+  const end = page.getByRole('button', { name: /^Shade begins here/ })
+  await expect.element(end).toBeVisible()
+  ;(end.element() as HTMLElement).focus()
+  await key('{Shift>}{ArrowLeft}{/Shift}')
+  const ends = values().ends as number[]
+  expect(ends[2]).toBeLessThan(0.7)
+  expect(ends.toSpliced(2, 1)).toEqual([0.3, 0.5, 0.5])
+  expect(await brokenRules()).toEqual([])
+})
+
+test('the switch lays the shade over the picture while the step is selected', async () => {
+  const { workbench, callsOf } = await openSecondLight()
+  await page.getByText('Show the shade in the picture').click()
+  expect(callsOf('showReach')).toEqual([['showReach', 'secondLight-1']])
+  expect(workbench.session.getState().reachOf).toBe('secondLight-1')
+})
