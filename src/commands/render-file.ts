@@ -9,7 +9,8 @@ import { exportedName } from '../export/exported-name.ts'
 import { exportPicture } from '../export/export-picture.ts'
 import { packStrip } from '../export/pack-strip.ts'
 import { suppliesOf } from '../pipeline/planes-of-chain.ts'
-import type { Edit } from '../roll/edit-file.ts'
+import type { Edit } from '../roll/edit.ts'
+import { tableSupplies } from '../roll/edit-content.ts'
 import { fileSink } from './file-sink.ts'
 import type { RenderOptions } from './render-options.ts'
 import { threadedPicture } from './threaded-picture.ts'
@@ -61,7 +62,7 @@ export async function renderFile(
       sensor: frame.sensor,
       chain,
       facts,
-      supplies: suppliesOf(chain, frame.overview),
+      supplies: { ...suppliesOf(chain, frame.overview), ...tableSupplies(edit?.tables ?? {}) },
       space: settings.space,
     }),
     metadata: frame.metadata,

@@ -1,7 +1,8 @@
 // `npm run render`: finished pictures from raw files without a page. One line per file; a failed one stops no other.
 import { mkdir, readFile } from 'node:fs/promises'
 import { startLibRawInNode } from '../decode/libraw-in-node.ts'
-import { type Edit, readEditFile } from '../roll/edit-file.ts'
+import type { Edit } from '../roll/edit.ts'
+import { readEditFile } from '../roll/edit-file.ts'
 import { prepareJpegEncoder } from './node-jpeg-encoder.ts'
 import { renderFile } from './render-file.ts'
 import { readRenderOptions, type RenderOptions, renderUsage } from './render-options.ts'

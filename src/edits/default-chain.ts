@@ -41,3 +41,8 @@ export function defaultChain(facts: FrameFacts): Chain {
   })
   return addStep(chain, 'outputTransform')
 }
+
+/** Whether a chain is as the frame opened: nothing in it was changed by a person. */
+export function isOpeningChain(chain: Chain, facts: FrameFacts): boolean {
+  return JSON.stringify(chain) === JSON.stringify(defaultChain(facts))
+}

@@ -45,10 +45,27 @@ export function renameMark(marks: Marks, id: string, name: string): Marks {
   return trimmed ? marks.map((mark) => (mark.id === id ? { ...mark, name: trimmed } : mark)) : marks
 }
 
+/** Marks in the order that a board keeps: pinned ones before the others. */
+export function pinnedFirst(marks: Marks): Marks {
+  return [...marks.filter((mark) => mark.pinned), ...marks.filter((mark) => !mark.pinned)]
+}
+
 /** Pins or unpins a mark; pinned ones move to the front, in the order in which they were pinned. */
 export function pinMark(marks: Marks, id: string, pinned: boolean): Marks {
-  const changed = marks.map((mark) => (mark.id === id ? { ...mark, pinned } : mark))
-  return [...changed.filter((mark) => mark.pinned), ...changed.filter((mark) => !mark.pinned)]
+  return pinnedFirst(marks.map((mark) => (mark.id === id ? { ...mark, pinned } : mark)))
+}
+
+/** Marks with those of another edit added that they do not hold yet; the newcomers get ids of their own. */
+export function mergeMarks(marks: Marks, others: Marks): Marks {
+  const textOf = ({ name, place, gains }: Mark) => [name, place?.x, place?.y, gains.redStops, gains.blueStops].join()
+  const known = new Set(marks.map(textOf))
+  let merged = marks
+  for (const other of others) {
+    if (known.has(textOf(other))) continue
+    merged = addMark(merged, other.gains, other.place, other.name)
+    if (other.pinned) merged = pinMark(merged, merged.at(-1)!.id, true)
+  }
+  return merged
 }
 
 /** Moves a mark to `index` among those pinned like it. */

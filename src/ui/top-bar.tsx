@@ -1,8 +1,9 @@
-// The top line: where one is in the roll, which filter the frame was taken with, undo and redo by name, help and export.
+// The top line: where one is in the roll, which filter the frame was taken with, its edit as a whole, undo and redo by name, help and export.
 import { ChevronLeft, ChevronRight, CircleHelp } from 'lucide-react'
 import { Button } from 'react-aria-components/Button'
 import { Group } from 'react-aria-components/Group'
 
+import { EditMenu } from './frames/edit-menu.tsx'
 import { FilterStatement } from './frames/filter-statement.tsx'
 import { FrameList } from './frames/frame-list.tsx'
 import { HistoryButtons } from './history-buttons.tsx'
@@ -32,6 +33,7 @@ export function TopBar() {
         </IconButton>
       </Group>
       <FilterStatement />
+      <EditMenu />
       <span className="spring" />
       <HistoryButtons />
       <IconButton label="Help and keys" onPress={() => openDialog('help')}>

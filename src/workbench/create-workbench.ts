@@ -4,11 +4,15 @@ import { createStore } from 'zustand/vanilla'
 import { startDecodeClient } from '../decode/decode-client.ts'
 import { createEditStore } from '../edits/edit-store.ts'
 import { redoName, undoName } from '../edits/history.ts'
+import { createKeptStore } from '../roll/kept-store.ts'
 import { createChainCommands } from './chain-commands.ts'
 import { createChainPlanes } from './chain-planes.ts'
+import { createEditCommands } from './edit-commands.ts'
 import { createExportCommand } from './export-command.ts'
 import { followPlanes } from './follow-planes.ts'
 import { createFrameCache } from './frame-cache.ts'
+import { createHandOver } from './hand-over.ts'
+import { createKeeping } from './keeping.ts'
 import { createMarkCommands } from './mark-commands.ts'
 import { neutralOutlook } from './neutral-outlook.ts'
 import { createOpenRoll } from './open-roll.ts'
@@ -29,7 +33,10 @@ export function createWorkbench(): Workbench {
   const supplies = createSupplyStore()
   const picture = createPicture(session, edits, supplies)
   const planes = createChainPlanes(supplies, tasks)
-  const roll = createOpenRoll({ session, edits, frames, supplies, planes, decoder: startDecodeClient() })
+  const keeping = createKeeping({ session, edits, supplies, store: createKeptStore() })
+  const roll = createOpenRoll({ session, edits, frames, supplies, planes, keeping, decoder: startDecodeClient() })
+  const { openFrames, noteFilter, ...rollCommands } = createRollCommands({ session, edits, tasks, roll, picture })
+  const editCommands = createEditCommands({ session, edits, keeping, noteFilter, shown: picture.shown })
 
   /** Keeps what the screen reads of the shown frame's history in step with it. */
   function followEdits(): void {
@@ -56,7 +63,11 @@ export function createWorkbench(): Workbench {
   return {
     session,
     edit,
-    ...createRollCommands({ session, edits, tasks, roll, picture }),
+    ...rollCommands,
+    ...editCommands,
+    openFiles: createHandOver({ openFrames, loadEdit: editCommands.loadEdit }),
+    countKept: keeping.countKept,
+    forgetKept: keeping.forgetKept,
     attachPicture: picture.attachPicture,
     setView: picture.setView,
     zoomAbout: picture.zoomAbout,

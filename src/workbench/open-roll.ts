@@ -7,6 +7,7 @@ import type { Frame, FrameFacts } from '../frame/frame.ts'
 import { describe } from '../pipeline/describe.ts'
 import type { ChainPlanes } from './chain-planes.ts'
 import type { FrameCache } from './frame-cache.ts'
+import type { Keeping } from './keeping.ts'
 import { changeEntry, type SessionStore, setEntryState } from './session-store.ts'
 import type { SupplyStore } from './supply-store.ts'
 import { thumbnailUrl } from './thumbnail.ts'
@@ -30,10 +31,12 @@ interface OpenRollContext {
   readonly frames: FrameCache
   readonly supplies: SupplyStore
   readonly planes: ChainPlanes
+  readonly keeping: Keeping
   readonly decoder: DecodeClient
 }
 
-export function createOpenRoll({ session, edits, frames, supplies, planes, decoder }: OpenRollContext): OpenRoll {
+export function createOpenRoll(context: OpenRollContext): OpenRoll {
+  const { session, edits, frames, supplies, planes, keeping, decoder } = context
   const files = new Map<string, File>()
   const jobs = new Map<string, Promise<Frame | null>>()
   const waiting: { id: string; start: () => void }[] = []
@@ -60,7 +63,19 @@ export function createOpenRoll({ session, edits, frames, supplies, planes, decod
     showPicture(id, await thumbnailUrl(frame.overview, description))
   }
 
+  /** Gives a decoded frame the edit kept for its file, or its opening chain; a filter stated meanwhile counts more. */
+  async function giveEdit(id: string, frame: Frame, announcedNm: number | null | undefined): Promise<void> {
+    const { fingerprint, fileName } = frame
+    const kept = await keeping.restore(fingerprint, fileName)
+    if (kept?.filterNm !== undefined && entryOf(id)?.statedFilterNm === announcedNm)
+      changeEntry(session, id, { statedFilterNm: kept.filterNm })
+    edits.open(id, kept?.chain ?? defaultChain(factsOf(id, frame)))
+    if (kept) edits.changeMarks(id, () => kept.marks)
+    keeping.follow(id, fingerprint, fileName)
+  }
+
   async function decode(id: string, file: File): Promise<Frame | null> {
+    const announcedNm = entryOf(id)?.statedFilterNm
     setEntryState(session, id, { kind: 'working', doing: 'Decoding', fraction: null })
     try {
       const frame = await decoder.decode(file, {
@@ -69,7 +84,7 @@ export function createOpenRoll({ session, edits, frames, supplies, planes, decod
         },
       })
       frames.put(id, frame)
-      if (!edits.history(id)) edits.open(id, defaultChain(factsOf(id, frame)))
+      if (!edits.history(id)) await giveEdit(id, frame, announcedNm)
       setEntryState(session, id, { kind: 'ready' })
       await refreshPicture(id)
       return frame

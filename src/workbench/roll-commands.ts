@@ -1,5 +1,5 @@
 // Opening files and the demo roll, choosing the frame on the bench, and stating its filter.
-import { defaultChain } from '../edits/default-chain.ts'
+import { defaultChain, isOpeningChain } from '../edits/default-chain.ts'
 import type { EditStore } from '../edits/edit-store.ts'
 import type { Frame } from '../frame/frame.ts'
 import { framesOfFolder, leftOutSentence } from './folder-companions.ts'
@@ -11,7 +11,12 @@ import { changeEntry, notify, type SessionStore } from './session-store.ts'
 import type { TaskList } from './tasks.ts'
 import type { Workbench } from './workbench.ts'
 
-export type RollCommands = Pick<Workbench, 'openFiles' | 'openDemoRoll' | 'showFrame' | 'showNeighbour' | 'stateFilter'>
+export interface RollCommands extends Pick<Workbench, 'openDemoRoll' | 'showFrame' | 'showNeighbour' | 'stateFilter'> {
+  /** Opens files as frames, as `Workbench.openFiles` does. */
+  openFrames: Workbench['openFiles']
+  /** States the filter of an entry and leaves its chain as it is. */
+  noteFilter: Workbench['stateFilter']
+}
 
 interface RollContext {
   readonly session: SessionStore
@@ -62,8 +67,15 @@ export function createRollCommands({ session, edits, tasks, roll, picture }: Rol
     await done
   }
 
+  function noteFilter(id: string, filterNm: number | null): void {
+    const current = picture.shown()
+    changeEntry(session, id, { statedFilterNm: filterNm })
+    if (current?.id === id) present(id, current.frame)
+    void roll.refreshPicture(id)
+  }
+
   return {
-    async openFiles(given, folderName) {
+    async openFrames(given, folderName) {
       const files = folderName === undefined ? given : framesOfFolder(given)
       const leftOut =
         folderName === undefined ? null : leftOutSentence(folderName, files.length, given.length - files.length)
@@ -84,25 +96,29 @@ export function createRollCommands({ session, edits, tasks, roll, picture }: Rol
       if (next) await showFrame(next.id)
     },
 
+    noteFilter,
+
     stateFilter(id, filterNm) {
       const current = picture.shown()
-      const frame = current?.id === id ? current.frame : null
       const history = edits.history(id)
-      const untouched = history !== undefined && history.past.length === 0 && history.future.length === 0
-      changeEntry(session, id, { statedFilterNm: filterNm })
-      if (!frame) return
+      const untouched =
+        current?.id === id &&
+        history !== undefined &&
+        history.past.length === 0 &&
+        history.future.length === 0 &&
+        isOpeningChain(history.chain, current.facts)
       if (untouched) {
-        edits.open(id, defaultChain(roll.factsOf(id, frame)))
-        session.setState({ selectedStepId: edits.history(id)?.chain[0]?.id ?? null })
-      } else {
+        const chain = defaultChain({ ...current.facts, filterNm })
+        edits.open(id, chain)
+        session.setState({ selectedStepId: chain[0].id })
+      } else if (history) {
         notify(
           session,
           'note',
           'The filter is noted. Your steps stay as they are, because you have already changed them.',
         )
       }
-      present(id, frame)
-      void roll.refreshPicture(id)
+      noteFilter(id, filterNm)
     },
   }
 }

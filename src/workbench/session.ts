@@ -95,6 +95,8 @@ export interface Session {
   readonly view: View
   readonly tasks: readonly Task[]
   readonly notices: readonly Notice[]
+  /** Whether edits outlast this page; false once the browser refused to keep one. */
+  readonly keepsEdits: boolean
   /** Screen space the picture is drawn in. */
   readonly screenSpace: 'srgb' | 'display-p3'
   /** One sentence on what the graphics of this machine cannot do, or null. */

@@ -22,7 +22,10 @@ export interface Workbench {
   readonly edit: StoreApi<{ readonly shown: ShownEdit | null }>
 
   // Roll
-  /** With the name of a folder, what cannot be a frame is passed by and counted in one note; without, every file is tried. */
+  /**
+   * Opens files as frames; an edit file goes to the shown frame instead. With the name of a folder, what cannot be a frame is
+   * passed by and counted in one note; without, every file is tried.
+   */
   openFiles(files: readonly File[], folderName?: string): Promise<void>
   openDemoRoll(): Promise<void>
   showFrame(id: string): Promise<void>
@@ -92,6 +95,18 @@ export interface Workbench {
   resetStep(stepId: string): void
   undo(): void
   redo(): void
+
+  // The whole edit of the shown frame
+  /** Writes chain, marks, filter and colour tables to a file of the person's choice. */
+  saveEdit(): Promise<void>
+  /** Makes the chain in an edit file the frame's, as one named change, and adds its marks; a file that cannot be used says why. */
+  loadEdit(file: File): Promise<void>
+  /** Gives the frame the chain it opens with, as one named change. */
+  startAfresh(): void
+  /** For how many files an edit is kept for the next time. */
+  countKept(): Promise<number>
+  /** Forgets what is kept for the next time; open frames stay as they are and are kept again once they change. */
+  forgetKept(): Promise<void>
 
   // Export
   exportShown(settings: ExportSettings): Promise<void>

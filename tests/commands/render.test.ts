@@ -27,7 +27,7 @@ const chain = addStep(
   'outputTransform',
 )
 const edit = join(folder, 'edit.json')
-writeFileSync(edit, writeEditFile({ filterNm: 720, chain }))
+writeFileSync(edit, writeEditFile({ filterNm: 720, chain, marks: [], tables: {} }))
 
 function render(...words: string[]) {
   const loaders = ['--import', 'tsx', '--import', ours('src/commands/text-modules.mjs')]

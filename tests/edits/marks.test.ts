@@ -1,7 +1,16 @@
 // The board's list; expected orders worked by hand.
 import { describe, expect, it } from 'vitest'
 
-import { addMark, type Marks, moveMark, moveMarkGains, pinMark, removeMark, renameMark } from '../../src/edits/marks.ts'
+import {
+  addMark,
+  type Marks,
+  mergeMarks,
+  moveMark,
+  moveMarkGains,
+  pinMark,
+  removeMark,
+  renameMark,
+} from '../../src/edits/marks.ts'
 
 const gains = { redStops: -1, blueStops: 0.5 }
 const three: Marks = addMark(addMark(addMark([], gains, null), gains, { x: 0.1, y: 0.2 }), gains, null)
@@ -32,5 +41,13 @@ describe('marks', () => {
     const moved = moveMarkGains(three, three[1].id, { redStops: -2, blueStops: 1 })
     expect(moved[1]).toMatchObject({ name: 'B', place: null, gains: { redStops: -2, blueStops: 1 } })
     expect(moved[0]).toBe(three[0])
+  })
+
+  it('takes over marks it does not hold, under ids of its own, pinned ones first', () => {
+    const others = pinMark(addMark(three, gains, null, 'gate'), 'm4', true)
+    const merged = mergeMarks(three, others)
+    expect(names(merged)).toBe('gateABC')
+    expect(new Set(merged.map((mark) => mark.id)).size).toBe(4)
+    expect(mergeMarks(merged, others)).toBe(merged)
   })
 })

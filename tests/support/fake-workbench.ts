@@ -182,6 +182,11 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
       set({ probe: null })
     },
     escape: () => set({ probe: null }),
+    async saveEdit() {},
+    async loadEdit() {},
+    startAfresh() {},
+    countKept: async () => 3,
+    async forgetKept() {},
     async exportShown() {},
     cancelTask: (id) => set({ tasks: session.getState().tasks.filter((task) => task.id !== id) }),
     dismissNotice: (id) => dismissNotice(session, id),

@@ -1,8 +1,9 @@
-// The help page: what the probe is, the cautions of the trade, the keys, and what this machine cannot do.
+// The help page: what the probe is, the cautions of the trade, what is kept, the keys, and what this machine cannot do.
 import { Switch } from 'react-aria-components/Switch'
 import { useStore } from 'zustand'
 
 import { DialogFrame } from './dialog-frame.tsx'
+import { KeptSection } from './kept-section.tsx'
 import { screen, setSingleKeys } from '../screen-store.ts'
 import { otherKeys, singleKeys } from '../shortcuts.ts'
 import { useSession } from '../workbench-context.tsx'
@@ -45,6 +46,7 @@ export function HelpDialog() {
           Infrared can see through some fabrics and under the surface of skin: respect people’s privacy and local law.
         </p>
       </section>
+      <KeptSection />
       <section>
         <h3>Keys</h3>
         <KeyList rows={otherKeys} />

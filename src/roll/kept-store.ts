@@ -1,0 +1,80 @@
+// What the browser keeps between sessions, in a database of its own: edits by the fingerprint of the file they were made on,
+// colour tables by the hash of their content. Photographs are never kept.
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb'
+import type { NamedTable } from './edit.ts'
+import type { EditContent } from './edit-schema.ts'
+
+/** Version of the stores below; what lies in them counts versions of its own. */
+const storesVersion = 1
+
+interface Kept extends DBSchema {
+  edits: { key: string; value: unknown }
+  tables: { key: string; value: NamedTable }
+}
+
+/** Every promise rejects with a DOMException where the browser gives no storage, or no more of it. */
+export interface KeptStore {
+  /** The content kept for a file, unchecked, or undefined. */
+  edit(fingerprint: string): Promise<unknown>
+  keepEdit(fingerprint: string, content: EditContent): Promise<void>
+  table(hash: string): Promise<NamedTable | undefined>
+  keepTable(hash: string, table: NamedTable): Promise<void>
+  /** How many files edits are kept for. */
+  countEdits(): Promise<number>
+  forgetAll(): Promise<void>
+}
+
+function open(): Promise<IDBPDatabase<Kept>> {
+  return openDB<Kept>('rimeleaf', storesVersion, {
+    upgrade(database) {
+      database.createObjectStore('edits')
+      database.createObjectStore('tables')
+    },
+    // Another page of a newer version must not wait for this one.
+    blocking: (_current, _blocked, event) => (event.target as IDBDatabase).close(),
+  })
+}
+
+export function createKeptStore(): KeptStore {
+  let opened: IDBPDatabase<Kept> | null = null
+  let opening: Promise<IDBPDatabase<Kept>> | null = null
+
+  async function openOnce(): Promise<IDBPDatabase<Kept>> {
+    opening ??= open()
+    try {
+      opened = await opening
+    } catch (reason) {
+      opening = null
+      throw reason
+    }
+    return opened
+  }
+
+  /** Puts and commits at once where the database is open, so that a page on its way out still gets it written. */
+  async function put<Store extends 'edits' | 'tables'>(
+    store: Store,
+    key: string,
+    value: Kept[Store]['value'],
+  ): Promise<void> {
+    const transaction = (opened ?? (await openOnce())).transaction(store, 'readwrite')
+    const putting = transaction.store.put(value, key)
+    transaction.commit()
+    await Promise.all([putting, transaction.done])
+  }
+
+  return {
+    edit: async (fingerprint) => (await openOnce()).get('edits', fingerprint),
+    keepEdit: (fingerprint, content) => put('edits', fingerprint, content),
+    table: async (hash) => (await openOnce()).get('tables', hash),
+    keepTable: (hash, table) => put('tables', hash, table),
+    countEdits: async () => (await openOnce()).count('edits'),
+    async forgetAll() {
+      const transaction = (await openOnce()).transaction(['edits', 'tables'], 'readwrite')
+      await Promise.all([
+        transaction.objectStore('edits').clear(),
+        transaction.objectStore('tables').clear(),
+        transaction.done,
+      ])
+    },
+  }
+}
