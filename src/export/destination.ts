@@ -3,10 +3,14 @@
 import { fileSave, supported as hasFileAccess } from 'browser-fs-access'
 import type { ExportFormat } from './export-picture.ts'
 
-const types: Record<ExportFormat, { readonly description: string; readonly mime: `image/${string}` }> = {
+/** Exported pictures, and PNG for what is drawn from them to be looked at. */
+type WrittenFormat = ExportFormat | 'png'
+
+const types: Record<WrittenFormat, { readonly description: string; readonly mime: `image/${string}` }> = {
   tiff16: { description: 'TIFF picture', mime: 'image/tiff' },
   tiff8: { description: 'TIFF picture', mime: 'image/tiff' },
   jpeg: { description: 'JPEG picture', mime: 'image/jpeg' },
+  png: { description: 'PNG picture', mime: 'image/png' },
 }
 
 const endingOf = (name: string) => name.slice(name.lastIndexOf('.')) as `.${string}`
@@ -17,7 +21,7 @@ const endingOf = (name: string) => name.slice(name.lastIndexOf('.')) as `.${stri
  */
 export async function chooseDestination(
   name: string,
-  format: ExportFormat,
+  format: WrittenFormat,
 ): Promise<FileSystemFileHandle | 'download'> {
   if (!hasFileAccess) return 'download'
   const { description, mime } = types[format]
@@ -25,7 +29,7 @@ export async function chooseDestination(
 }
 
 /** Downloads a collected file under `name`. */
-export async function downloadFile(file: Blob, name: string, format: ExportFormat): Promise<void> {
+export async function downloadFile(file: Blob, name: string, format: WrittenFormat): Promise<void> {
   const { description, mime } = types[format]
   await fileSave(new Blob([file], { type: mime }), { fileName: name, extensions: [endingOf(name)], description })
 }

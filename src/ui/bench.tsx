@@ -1,5 +1,6 @@
-// The bench: top line, chain, picture, panel of the selected step, status line.
+// The bench: top line, chain, left column, picture, panel of the selected step, status line.
 import { ChainRail } from './chain/chain-rail.tsx'
+import { LeftColumn } from './left/left-column.tsx'
 import { FrameFactsPanel } from './panel/frame-facts.tsx'
 import { Picture } from './picture/picture.tsx'
 import { StatusLine } from './status-line.tsx'
@@ -15,6 +16,7 @@ export function Bench() {
     <div className="bench">
       <TopBar />
       {hasChain && <ChainRail />}
+      {hasFrame && <LeftColumn />}
       <main className="bench-main">
         <Picture />
       </main>

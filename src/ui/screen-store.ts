@@ -1,26 +1,40 @@
-// What only the screen knows: the place under the pointer, the open dialog and whether single keys act. No edits, no pixels.
+// What only the screen knows: what is pointed at, the open dialog, what is folded and whether single keys act. No edits, no
+// pixels.
 import { createStore } from 'zustand/vanilla'
 
+import type { NeutralGains } from '../edits/marks.ts'
 import type { Place } from '../workbench/session.ts'
 
 export type OpenDialog = 'help' | 'export' | null
 
+/** A neutral that is pointed at beside the picture, and what it is called there. */
+export interface PointedNeutral {
+  readonly name: string
+  readonly gains: NeutralGains
+}
+
 interface Screen {
   readonly pointer: Place | null
+  /** Shown in the picture while it is pointed at. */
+  readonly pointed: PointedNeutral | null
   /** Room for the picture in CSS pixels. */
   readonly pictureSize: { readonly width: number; readonly height: number }
   readonly dialog: OpenDialog
   /** Single keys can be switched off, because speech input and slips of the hand press them too (WCAG 2.1.4). */
   readonly singleKeys: boolean
+  readonly leftFolded: boolean
 }
 
 const singleKeysEntry = 'rimeleaf.singleKeys'
+const leftFoldedEntry = 'rimeleaf.leftFolded'
 
 export const screen = createStore<Screen>(() => ({
   pointer: null,
+  pointed: null,
   pictureSize: { width: 0, height: 0 },
   dialog: null,
   singleKeys: localStorage.getItem(singleKeysEntry) !== 'off',
+  leftFolded: localStorage.getItem(leftFoldedEntry) === 'yes',
 }))
 
 export function openDialog(dialog: OpenDialog): void {
@@ -30,4 +44,13 @@ export function openDialog(dialog: OpenDialog): void {
 export function setSingleKeys(singleKeys: boolean): void {
   localStorage.setItem(singleKeysEntry, singleKeys ? 'on' : 'off')
   screen.setState({ singleKeys })
+}
+
+export function setLeftFolded(leftFolded: boolean): void {
+  localStorage.setItem(leftFoldedEntry, leftFolded ? 'yes' : 'no')
+  screen.setState({ leftFolded })
+}
+
+export function pointAtNeutral(pointed: PointedNeutral | null): void {
+  screen.setState({ pointed })
 }

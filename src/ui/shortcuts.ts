@@ -3,7 +3,7 @@ import { useEffect } from 'react'
 
 import type { Workbench } from '../workbench/workbench.ts'
 import { showPixels, showWhole, zoomByNotch } from './picture/picture-view.ts'
-import { endProbe, leaveProbe, startProbe } from './picture/probe-tool.ts'
+import { endProbe, keepMark, leaveProbe, startProbe } from './picture/probe-tool.ts'
 import { stepSampleRadius } from './picture/sample-radius.ts'
 import { openDialog, screen } from './screen-store.ts'
 import { useWorkbench } from './workbench-context.tsx'
@@ -15,6 +15,7 @@ interface SingleKey {
 }
 
 export const singleKeys: readonly SingleKey[] = [
+  { key: 'M', does: 'Keep a mark: of the place under the probe, else of the frame’s neutral', run: keepMark },
   { key: ',', does: 'Smaller sample', run: (workbench) => stepSampleRadius(workbench, -1) },
   { key: '.', does: 'Larger sample', run: (workbench) => stepSampleRadius(workbench, 1) },
   { key: 'W', does: 'The whole picture', run: showWhole },
@@ -28,11 +29,13 @@ export const singleKeys: readonly SingleKey[] = [
 export const otherKeys: readonly (readonly [keys: string, does: string])[] = [
   ['N held', 'Probe for a neutral while held; a tap takes the probe up or puts it away'],
   ['Arrows on the picture', 'Roam with the probe, or move the picture; with shift in large steps'],
-  ['Enter', 'Keep the neutral of the place under the probe'],
+  ['Enter, shift + Enter', 'Keep the neutral of the place under the probe, or keep it as a mark; clicks do the same'],
   ['Escape', 'Put the probe away and leave all as it was'],
   ['Page up, Page down', 'Previous and next frame'],
   ['Wheel, shift + wheel', 'Zoom about the pointer; size of the sample'],
   ['Arrows, Page, Home, End on a slider', 'Move it; with shift finely; Delete resets'],
+  ['Up, down on a mark', 'Go through the board; with shift move the mark'],
+  ['Enter, F2, Delete on a mark', 'Make it the frame’s neutral, rename it, remove it'],
   ['Shift + arrows on a step', 'Move the step along the chain; Delete removes it'],
   ['Ctrl or ⌘ + Z, with shift', 'Undo, redo'],
 ]

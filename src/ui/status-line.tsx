@@ -7,7 +7,7 @@ import { Group } from 'react-aria-components/Group'
 import type { Probe } from '../workbench/session.ts'
 import { formatNumber } from './format-number.ts'
 import { IconButton } from './icon-button.tsx'
-import { endProbe, keepNeutral, startProbe } from './picture/probe-tool.ts'
+import { endProbe, keepMark, keepNeutral, startProbe } from './picture/probe-tool.ts'
 import { stepSampleRadius } from './picture/sample-radius.ts'
 import { screen } from './screen-store.ts'
 import { TaskProgress } from './task-progress.tsx'
@@ -33,7 +33,7 @@ function sensorWords({ reading: { meanCameraRgb } }: Probe): string {
 }
 
 const hints = {
-  neutral: 'Point at anything that could be neutral; a click keeps it',
+  neutral: 'Point at anything that could be neutral: a click keeps it, shift with a click makes it a mark',
   sun: 'Point at a plain surface in the sun that also lies in shade; a click keeps it',
   shade: 'Point at the same kind of surface in the shade; a click keeps it',
 }
@@ -57,18 +57,33 @@ function ProbeReading() {
       <span className="reading verdict">{probe ? probe.reading.sentence : hints[target?.light ?? 'neutral']}</span>
       {probe && <span className="reading sensor-words">{sensorWords(probe)}</span>}
       {probe?.neutral && (
-        <Button className="button prime keep" onPress={() => keepNeutral(workbench)}>
-          {target ? `Keep as ${target.light}` : 'Keep this neutral'}
-        </Button>
+        <>
+          <Button className="button keep" onPress={() => keepMark(workbench)}>
+            Keep as a mark
+            <KeyHint>M</KeyHint>
+          </Button>
+          <Button className="button prime keep" onPress={() => keepNeutral(workbench)}>
+            {target ? `Keep as ${target.light}` : 'Keep this neutral'}
+          </Button>
+        </>
       )}
     </>
+  )
+}
+
+function KeyHint({ children }: { children: string }) {
+  const keysOn = useStore(screen, (state) => state.singleKeys)
+  if (!keysOn) return null
+  return (
+    <kbd className="key-hint" aria-hidden="true">
+      {children}
+    </kbd>
   )
 }
 
 export function StatusLine() {
   const workbench = useWorkbench()
   const probing = useSession((session) => session.tool === 'probe')
-  const keysOn = useStore(screen, (state) => state.singleKeys)
   const canProbe = useSession((session) => session.shown !== null)
   return (
     <footer className="status">
@@ -80,11 +95,7 @@ export function StatusLine() {
       >
         <span className="probe-ring-sign" aria-hidden="true" />
         Probe
-        {keysOn && (
-          <kbd className="key-hint" aria-hidden="true">
-            N
-          </kbd>
-        )}
+        <KeyHint>N</KeyHint>
       </Button>
       {probing ? <ProbeReading /> : <PointedPixel />}
       <span className="spring" />

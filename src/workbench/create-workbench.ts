@@ -5,6 +5,7 @@ import { startDecodeClient } from '../decode/decode-client.ts'
 import { createEditStore } from '../edits/edit-store.ts'
 import { redoName, undoName } from '../edits/history.ts'
 import { createKeptStore } from '../roll/kept-store.ts'
+import { createBoardCommand } from './board-command.ts'
 import { createChainCommands } from './chain-commands.ts'
 import { createChainPlanes } from './chain-planes.ts'
 import { createEditCommands } from './edit-commands.ts'
@@ -82,6 +83,7 @@ export function createWorkbench(): Workbench {
       return shown && chain ? neutralOutlook(chain, shown.facts, supplies.of(shown.id)) : null
     },
     ...createMarkCommands(session, edits),
+    exportBoard: createBoardCommand({ session, edits, tasks, thumbnails: picture.thumbnails }),
     ...createProbeCommands(session, edits, picture.shown),
     ...createChainCommands(session, edits),
     exportShown: createExportCommand({ session, edits, tasks, supplies, planes, shown: picture.shown }),

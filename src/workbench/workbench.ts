@@ -64,6 +64,8 @@ export interface Workbench {
   setMarkGains(markId: string, gains: NeutralGains): void
   /** Makes these gains the frame's neutral, as one named change. */
   adoptNeutral(gains: NeutralGains, name: string): void
+  /** Writes the board as one PNG: every mark finished, with its name and gains. Without marks nothing happens. */
+  exportBoard(): Promise<void>
 
   // Preview
   /** Shows another chain in the picture until null; nothing is changed. */

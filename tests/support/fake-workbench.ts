@@ -188,6 +188,7 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
     countKept: async () => 3,
     async forgetKept() {},
     async exportShown() {},
+    async exportBoard() {},
     cancelTask: (id) => set({ tasks: session.getState().tasks.filter((task) => task.id !== id) }),
     dismissNotice: (id) => dismissNotice(session, id),
   }

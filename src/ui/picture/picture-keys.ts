@@ -1,8 +1,9 @@
-// Keys on the picture: arrows roam with the probe or move the picture, Enter keeps the neutral, Escape leaves all as it was.
+// Keys on the picture: arrows roam with the probe or move the picture, Enter keeps the neutral, with shift a mark, Escape
+// leaves all as it was.
 import type { KeyboardEvent, RefObject } from 'react'
 
 import { bringIntoWindow, panBy, placeBeside } from './picture-place.ts'
-import { keepNeutral, leaveProbe } from './probe-tool.ts'
+import { keepMark, keepNeutral, leaveProbe } from './probe-tool.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 
 /** CSS pixels of one arrow press: small steps, with shift large ones; moving the picture takes larger ones (our choice). */
@@ -38,6 +39,7 @@ export function usePictureKeys(area: RefObject<HTMLDivElement | null>) {
       const { tool } = workbench.session.getState()
       if (event.ctrlKey || event.metaKey || event.altKey) return
       if (directions[event.key]) travel(directions[event.key], event.shiftKey)
+      else if (event.key === 'Enter' && tool === 'probe' && event.shiftKey) keepMark(workbench)
       else if (event.key === 'Enter' && tool === 'probe') keepNeutral(workbench)
       else if (event.key === 'Escape' && tool === 'probe') leaveProbe(workbench)
       else return

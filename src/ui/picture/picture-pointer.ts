@@ -1,10 +1,10 @@
 // Mouse, pen and touch on the picture: dragging moves it, two fingers zoom, the probe roams under the pointer and a click
-// keeps its neutral. A finger hides what it points at, so touch only roams; a button keeps the neutral.
+// keeps its neutral, or with shift a mark. A finger hides what it points at, so touch only roams; buttons keep.
 import { useMemo, type PointerEvent, type RefObject } from 'react'
 
 import type { Workbench } from '../../workbench/workbench.ts'
 import { panBy } from './picture-place.ts'
-import { keepNeutral } from './probe-tool.ts'
+import { keepMark, keepNeutral } from './probe-tool.ts'
 import { screen } from '../screen-store.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 
@@ -67,7 +67,9 @@ function handlersFor(workbench: Workbench, area: RefObject<HTMLDivElement | null
       if (!press || press.moved || !isProbing()) return
       const point = pointOf(event)
       workbench.roam(workbench.placeAt(point.x, point.y))
-      if (event.pointerType !== 'touch') keepNeutral(workbench)
+      if (event.pointerType === 'touch') return
+      if (event.shiftKey) keepMark(workbench)
+      else keepNeutral(workbench)
     },
 
     onPointerCancel(event: PointerEvent) {

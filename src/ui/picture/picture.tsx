@@ -51,7 +51,8 @@ export function Picture() {
         <StepLayers />
       </div>
       <p id="picture-keys" hidden>
-        N takes up the neutral probe, arrow keys roam or move the picture, Enter keeps the neutral, Escape leaves it.
+        N takes up the neutral probe, arrow keys roam or move the picture, Enter keeps the neutral, with shift a mark,
+        Escape leaves it.
       </p>
       <PictureState />
       <SpokenReading />

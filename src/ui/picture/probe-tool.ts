@@ -23,6 +23,19 @@ export function keepNeutral(workbench: Workbench): void {
   workbench.setTool('pan')
 }
 
+/** Keeps the neutral under the probe as a mark and goes on probing; without a probe, the frame's own neutral. */
+export function keepMark(workbench: Workbench): void {
+  const { probe, tool } = workbench.session.getState()
+  if (probe) return workbench.markProbe()
+  if (tool === 'probe') return
+  const step = workbench.edit
+    .getState()
+    .shown?.chain.find(({ enabled, operation }) => enabled && operation === 'neutral')
+  if (!step) return
+  const { redStops, blueStops } = step.values
+  workbench.addMark({ redStops: Number(redStops), blueStops: Number(blueStops) }, null)
+}
+
 /** Puts the probe away and leaves everything as it was before it was taken up. */
 export function leaveProbe(workbench: Workbench): void {
   workbench.escape()

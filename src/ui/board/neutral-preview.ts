@@ -1,0 +1,32 @@
+// What is pointed at on the board is shown in the picture, and no longer than that.
+import { useEffect } from 'react'
+import { useStore } from 'zustand'
+
+import type { NeutralGains } from '../../edits/marks.ts'
+import { withProbe } from '../../edits/stack.ts'
+import { operations } from '../../operations/index.ts'
+import { useChain } from '../chain/selected-step.ts'
+import { pointAtNeutral, screen } from '../screen-store.ts'
+import { useShownEdit, useWorkbench } from '../workbench-context.tsx'
+
+/** Keeps the picture's preview in step with what is pointed at and with the chain under it. */
+export function useNeutralPreview(): void {
+  const workbench = useWorkbench()
+  const chain = useChain()
+  const pointed = useStore(screen, (state) => state.pointed)
+  useEffect(() => {
+    if (!pointed || chain.length === 0) return
+    workbench.preview(withProbe(chain, pointed.gains))
+    return () => workbench.preview(null)
+  }, [workbench, chain, pointed])
+  useEffect(() => () => pointAtNeutral(null), [])
+}
+
+const neutralIds = new Set(operations.filter(({ place }) => place === 'neutral').map(({ id }) => id))
+
+/** The gains of the frame's own neutral; null where it has none or it is switched off. */
+export function usePresentNeutral(): NeutralGains | null {
+  const step = useShownEdit((edit) => edit?.chain.find(({ operation }) => neutralIds.has(operation)))
+  if (!step?.enabled) return null
+  return { redStops: Number(step.values.redStops), blueStops: Number(step.values.blueStops) }
+}
