@@ -2,7 +2,7 @@
 // The neutral is first because its gains act on sensor channels, a second light right behind it for the same reason, the output
 // last because it leaves linear light.
 import type { Operation } from '../operations/define.ts'
-import { operationById } from '../operations/index.ts'
+import { operationById, operations } from '../operations/index.ts'
 import type { Chain, Step } from '../operations/step.ts'
 import { readValues, type Values } from '../operations/values.ts'
 
@@ -57,6 +57,13 @@ export function addStep(chain: Chain, operationId: string, values: Values = {}, 
   const [first, end] = freeRange(chain)
   const places = { neutral: 0, light: first, free: Math.min(Math.max(index, first), end), output: chain.length }
   return chain.toSpliced(places[place], 0, step)
+}
+
+/** Where a step of this operation usually stands: behind all those that colour usually meets no later than it. */
+export function usualIndex(chain: Chain, operationId: string): number {
+  const order = operations.map(({ id }) => id)
+  const place = order.indexOf(operationId)
+  return chain.findLastIndex((step) => order.indexOf(step.operation) <= place) + 1
 }
 
 /** Whether the chain can take a step of this operation: some stand once, some are there from the beginning. */

@@ -3,6 +3,8 @@
 export type Mat3 = readonly number[]
 export type Vec3 = readonly [number, number, number]
 
+export const IDENTITY: Mat3 = [1, 0, 0, 0, 1, 0, 0, 0, 1]
+
 /** The product `a · b`: apply `b` first, then `a`. */
 export function multiply(a: Mat3, b: Mat3): number[] {
   const product: number[] = []

@@ -1,6 +1,7 @@
 // How an operation is written once: controls, coefficients derived from them, a CPU reference and its GLSL twin.
 // Pixel space is linear `workingRgb` unless the operation says otherwise. Pure.
 import type { FrameFacts } from '../frame/frame.ts'
+import type { Mat3 } from '../math/mat3.ts'
 
 /**
  * One pixel on its way through a chain, mutated in place:
@@ -86,8 +87,13 @@ export interface Operation<C extends Controls = Controls, K extends Coefficients
   readonly controls: C
   /** Why the initial values are not the identity, if they are not. */
   readonly notIdentityBecause?: string
-  /** Work that does not depend on the pixel, once, for both engines; its shape becomes the GLSL struct. */
-  derive(values: ValuesOf<C>, facts: FrameFacts): K
+  /**
+   * Work that does not depend on the pixel, once, for both engines; its shape becomes the GLSL struct. `toHere` is the linear part
+   * of the way from `cameraRgb` to this step, row-major: for what follows from the sensor's channels or their noise.
+   */
+  derive(values: ValuesOf<C>, facts: FrameFacts, toHere?: Mat3): K
+  /** The 3×3 matrix, row-major, that this step is with these coefficients; absent where it is not linear. */
+  linear?(k: K): Mat3
   /** The plane among its tables that says how far the step acts where, for showing it over the picture. */
   readonly reach?: string
   /** The tables that `apply` and the shader read. Return the same object for the same table: a new one is sent to the GPU again. */

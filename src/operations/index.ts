@@ -1,14 +1,29 @@
 // The explicit list of operations, in the order in which colour usually flows. An operation exists when it stands here.
 import type { Operation } from './define.ts'
 import { channelMix } from './channel-mix.ts'
+import { colourStrength } from './colour-strength.ts'
 import { exposureContrast } from './exposure-contrast.ts'
+import { hueBands } from './hue-bands.ts'
 import { hueTurn } from './hue-turn.ts'
+import { infraredSplit } from './infrared-split.ts'
 import { neutral } from './neutral.ts'
 import { outputTransform } from './output-transform.ts'
 import { secondLight } from './second-light.ts'
+import { visibleMatrix } from './visible-matrix.ts'
 
 /** Each operation under its id, with its own control and coefficient types. */
-const byId = { neutral, secondLight, channelMix, hueTurn, exposureContrast, outputTransform }
+const byId = {
+  neutral,
+  secondLight,
+  visibleMatrix,
+  infraredSplit,
+  channelMix,
+  hueTurn,
+  hueBands,
+  colourStrength,
+  exposureContrast,
+  outputTransform,
+}
 type OperationsById = typeof byId
 export type OperationId = keyof OperationsById
 

@@ -2,6 +2,7 @@
 // Gains are log2 ratios relative to green and have no limits, because infrared neutrals lie far outside any kelvin scale.
 import glsl from '../../shaders/operations/neutral.glsl?raw'
 import type { FrameFacts } from '../frame/frame.ts'
+import { diagonal } from '../math/mat3.ts'
 import { smoothstep } from '../math/smoothstep.ts'
 import { numbers, slider, toggle } from './controls.ts'
 import { defineOperation, type ValuesOf } from './define.ts'
@@ -64,6 +65,7 @@ export const neutral = defineOperation({
     pixel[1] = green * (1 - grey) + level
     pixel[2] = blue * (1 - grey) + level
   },
+  linear: ({ gains }) => diagonal(gains),
   glsl,
   tolerance: 1e-6,
 })

@@ -1,6 +1,7 @@
 // Turns a chain and the facts of its frame into a pipeline description: every coefficient worked out once for both engines.
 import type { OutputSpaceId } from '../colour/output-space.ts'
 import type { FrameFacts } from '../frame/frame.ts'
+import { IDENTITY, type Mat3, multiply } from '../math/mat3.ts'
 import type { Coefficients, Operation, Supplies, Tables } from '../operations/define.ts'
 import { operationById } from '../operations/index.ts'
 import { openingNeutral } from '../operations/neutral.ts'
@@ -48,10 +49,12 @@ export function describe(
   const enabled = chain
     .filter((step) => step.enabled)
     .map((step) => ({ ...step, values: readValues(operationById(step.operation), step.values, step.version) }))
+  let toHere: Mat3 = IDENTITY
   const steps: DescribedStep[] = enabled.map((step) => {
     const operation = operationById(step.operation)
     const values: Values = space && operation.place === 'output' ? { ...step.values, space } : step.values
-    const coefficients = operation.derive(values, facts)
+    const coefficients = operation.derive(values, facts, toHere)
+    if (operation.linear) toHere = multiply(operation.linear(coefficients), toHere)
     return {
       stepId: step.id,
       operation,

@@ -1,11 +1,13 @@
 // Shared shader text by name: an operation's text asks for it with a line `#include <name>`.
 // Each chunk enters a program once, before the first text that asks for it.
+import angle from '../../shaders/angle.glsl?raw'
 import cubeRoot from '../../shaders/cube-root.glsl?raw'
 import showReach from '../../shaders/show-reach.glsl?raw'
 import table from '../../shaders/table.glsl?raw'
 import transferCurve from '../../shaders/transfer-curve.glsl?raw'
 
 const chunks: Readonly<Record<string, string>> = {
+  angle,
   'cube-root': cubeRoot,
   'transfer-curve': transferCurve,
   table,

@@ -20,6 +20,8 @@ interface Screen {
   /** Room for the picture in CSS pixels. */
   readonly pictureSize: { readonly width: number; readonly height: number }
   readonly dialog: OpenDialog
+  /** Id of the hue bands step that picks hues in the picture, or null. */
+  readonly huePick: string | null
   /** Single keys can be switched off, because speech input and slips of the hand press them too (WCAG 2.1.4). */
   readonly singleKeys: boolean
   readonly leftFolded: boolean
@@ -33,12 +35,17 @@ export const screen = createStore<Screen>(() => ({
   pointed: null,
   pictureSize: { width: 0, height: 0 },
   dialog: null,
+  huePick: null,
   singleKeys: localStorage.getItem(singleKeysEntry) !== 'off',
   leftFolded: localStorage.getItem(leftFoldedEntry) === 'yes',
 }))
 
 export function openDialog(dialog: OpenDialog): void {
   screen.setState({ dialog })
+}
+
+export function setHuePick(huePick: string | null): void {
+  screen.setState({ huePick })
 }
 
 export function setSingleKeys(singleKeys: boolean): void {

@@ -9,6 +9,7 @@ import {
   setEnabled,
   setValues,
   type Step,
+  usualIndex,
 } from '../edits/stack.ts'
 import { operationById } from '../operations/index.ts'
 import { initialValues, type Values } from '../operations/values.ts'
@@ -64,7 +65,9 @@ export function createChainCommands(session: SessionStore, edits: EditStore): Ch
       }),
     addStep: (operationId) =>
       onShown((id, before) => {
-        edits.apply(id, `Add ${operationById(operationId).title.toLowerCase()}`, (chain) => addStep(chain, operationId))
+        edits.apply(id, `Add ${operationById(operationId).title.toLowerCase()}`, (chain) =>
+          addStep(chain, operationId, {}, usualIndex(chain, operationId)),
+        )
         const known = new Set(before.map((step) => step.id))
         const added = edits.history(id)?.chain.find((step) => !known.has(step.id))
         if (added) session.setState({ selectedStepId: added.id })

@@ -8,6 +8,7 @@ import { createKeptStore } from '../roll/kept-store.ts'
 import { createBoardCommand } from './board-command.ts'
 import { createChainCommands } from './chain-commands.ts'
 import { createChainPlanes } from './chain-planes.ts'
+import { colourBefore } from './colour-before.ts'
 import { createEditCommands } from './edit-commands.ts'
 import { createExportCommand } from './export-command.ts'
 import { followPlanes } from './follow-planes.ts'
@@ -81,6 +82,12 @@ export function createWorkbench(): Workbench {
       const shown = picture.shown()
       const chain = shown && edits.history(shown.id)?.chain
       return shown && chain ? neutralOutlook(chain, shown.facts, supplies.of(shown.id)) : null
+    },
+    colourBefore(stepId, place) {
+      const shown = picture.shown()
+      const history = shown && edits.history(shown.id)
+      const { sampleRadiusPx } = session.getState()
+      return history ? colourBefore(shown, supplies.of(shown.id), history.chain, stepId, place, sampleRadiusPx) : null
     },
     ...createMarkCommands(session, edits),
     exportBoard: createBoardCommand({ session, edits, tasks, thumbnails: picture.thumbnails }),

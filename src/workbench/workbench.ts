@@ -82,6 +82,9 @@ export interface Workbench {
   /** Lays over the picture where this step acts, while it is the selected one; null shows the picture alone. */
   showReach(stepId: string | null): void
 
+  /** Linear `workingRgb` of a sample at a place as it arrives at a step; null where it is clipped, too dark, or the step is off. */
+  colourBefore(stepId: string, place: Place): readonly [number, number, number] | null
+
   // Chain
   selectStep(stepId: string | null): void
   setValues(stepId: string, values: Record<string, ControlValue>, name: string): void

@@ -47,6 +47,7 @@ describe('chain', () => {
     await page.getByRole('button', { name: 'Exchange red and blue' }).click()
     expect(stepOf('channelMix').values.rows).toEqual([0, 0, 1, 0, 1, 0, 1, 0, 0])
     await expect.element(page.getByText('Greys stay grey.')).toBeVisible()
+    await page.getByText('Hold the sum of each row').click()
     await page.getByRole('textbox', { name: 'Red in blue' }).fill('0')
     await page.getByRole('textbox', { name: 'Blue in blue' }).fill('0')
     await key('{Enter}')

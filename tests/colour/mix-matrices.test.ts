@@ -1,13 +1,16 @@
 import { expect, test } from 'vitest'
 import {
+  amountOfExchange,
   CYCLIC_MIX,
+  CYCLIC_MIX_BACK,
   IDENTITY_MIX,
   isNearSingular,
   partialExchange,
   RED_BLUE_EXCHANGE,
   rowSums,
+  withWeight,
 } from '../../src/colour/mix-matrices.ts'
-import { determinant, transform } from '../../src/math/mat3.ts'
+import { determinant, multiply, transform } from '../../src/math/mat3.ts'
 import { openJson } from '../support/open-data.ts'
 
 const vectors = openJson<{ rot120: number[][]; partial_swap_det: Record<string, number> }>(
@@ -44,4 +47,23 @@ test('only mixes about half-way exchanged are pointed out as near-singular: |1 â
     false,
     false,
   ])
+})
+
+test('the two cyclic mixes undo each other', () => {
+  expect(multiply(CYCLIC_MIX, CYCLIC_MIX_BACK)).toEqual(IDENTITY_MIX)
+})
+
+test('a partial exchange is known by its amount, another mix is not', () => {
+  expect(amountOfExchange(partialExchange(0.35))).toBeCloseTo(0.35, 12)
+  expect(amountOfExchange(IDENTITY_MIX)).toBe(0)
+  expect(amountOfExchange(CYCLIC_MIX)).toBeNull()
+})
+
+test('a weight changes with its rowâ€™s sum held: the others keep their proportion, or give equal parts', () => {
+  const near = (mix: readonly number[], row: number[]) =>
+    row.forEach((weight, i) => expect(mix[i]).toBeCloseTo(weight, 12))
+  near(withWeight([0.4, 0.4, 0.2, 0, 1, 0, 0, 0, 1], 0, 0.7), [0.7, 0.2, 0.1])
+  near(withWeight(IDENTITY_MIX, 0, 0.5), [0.5, 0.25, 0.25])
+  near(withWeight([0.4, 0.4, 0.2, 0, 1, 0, 0, 0, 1], 0, 1.6), [1.6, -0.2, -0.4])
+  expect(withWeight(IDENTITY_MIX, 4, 0.5).slice(0, 3)).toEqual([1, 0, 0])
 })

@@ -10,6 +10,7 @@ import {
   removeStep,
   setEnabled,
   setValues,
+  usualIndex,
   withProbe,
 } from '../../src/edits/stack.ts'
 import { plainFacts } from '../support/apply-operation.ts'
@@ -21,6 +22,13 @@ test('a new free step stands before the output, or where asked between neutral a
   expect(ids(addStep(chain, 'hueTurn')).indexOf('hueTurn-1')).toBe(3)
   expect(ids(addStep(chain, 'hueTurn', {}, 1)).indexOf('hueTurn-1')).toBe(1)
   expect(ids(addStep(chain, 'hueTurn', {}, -4)).indexOf('hueTurn-1')).toBe(1)
+})
+
+test('a step usually stands in the order in which colour flows, behind its like', () => {
+  expect(usualIndex(chain, 'infraredSplit')).toBe(1)
+  expect(usualIndex(chain, 'channelMix')).toBe(2)
+  expect(usualIndex(chain, 'colourStrength')).toBe(2)
+  expect(usualIndex(chain, 'exposureContrast')).toBe(3)
 })
 
 test('the same operation may stand twice, under ids of their own', () => {

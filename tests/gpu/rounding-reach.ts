@@ -3,8 +3,8 @@
 // pixels or condemn the few where a cube root or a power near zero makes any rounding visible.
 import type { PipelineDescription } from '../../src/pipeline/description.ts'
 
-/** Units in the last place that one step of matrices and powers gathers: one as measured, doubled for other drivers. */
-const unitsInLastPlace = 2
+/** Units in the last place that one step of matrices and powers gathers: three as measured (hue turn, colour strength), and one for other drivers. */
+const unitsInLastPlace = 4
 const unit = 2 ** -24
 
 /** Per channel of the result, the sum of its changes under perturbations of each channel before each step; `width` pixels to a row. */

@@ -162,6 +162,7 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
     preview: (preview) => set({ preview }),
     thumbnails: async (chains, width) =>
       session.getState().shown && chains.map(() => new ImageData(width, Math.floor((width * 2) / 3))),
+    colourBefore: (_stepId, { x, y }) => [...sceneColour(x, y)],
     neutralOutlook() {
       const { shown } = session.getState()
       const chain = edit.getState().shown?.chain

@@ -36,3 +36,12 @@ export function useGesture(stepId: string, key: string, name: string): Gesture {
     },
   }
 }
+
+/** The same gesture for a part of the value: `toWhole` puts the part into it. */
+export function partOf<T extends ControlValue>(gesture: Gesture, toWhole: (part: T) => ControlValue): Gesture {
+  return {
+    ...gesture,
+    change: (part) => gesture.change(toWhole(part as T)),
+    set: (part) => gesture.set(toWhole(part as T)),
+  }
+}

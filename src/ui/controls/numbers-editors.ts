@@ -1,6 +1,7 @@
 // Which editor shows a list of numbers: by operation and control, one line each.
 import type { ComponentType } from 'react'
 
+import { HueBandsEditor } from './hue-bands-editor.tsx'
 import { MixEditor } from './mix-editor.tsx'
 
 export interface NumbersEditorProps {
@@ -11,4 +12,5 @@ export interface NumbersEditorProps {
 
 export const numbersEditors: Readonly<Record<string, ComponentType<NumbersEditorProps>>> = {
   'channelMix rows': MixEditor,
+  'hueBands bands': HueBandsEditor,
 }

@@ -3,11 +3,9 @@ import { Switch } from 'react-aria-components/Switch'
 
 import type { ChoiceControl, Control, ControlValue, SliderControl, ToggleControl } from '../../operations/define.ts'
 import { ChoiceList } from './choice-list.tsx'
-import { decimalsOf } from '../format-number.ts'
 import { useGesture } from './gesture.ts'
-import { NumberField } from './number-field.tsx'
 import { numbersEditors } from './numbers-editors.ts'
-import { ScaleSlider } from './scale-slider.tsx'
+import { SliderRow } from './slider-row.tsx'
 
 interface ControlProps<C extends Control> {
   readonly operationId: string
@@ -17,29 +15,9 @@ interface ControlProps<C extends Control> {
   readonly value: ControlValue
 }
 
-function SliderRow({ stepId, controlKey, control, value }: ControlProps<SliderControl>) {
+function StepSlider({ stepId, controlKey, control, value }: ControlProps<SliderControl>) {
   const gesture = useGesture(stepId, controlKey, control.label)
-  const bounds = control.bounded ? { min: control.min, max: control.max } : {}
-  return (
-    <div className="slider-row">
-      <span className="control-label" onDoubleClick={() => gesture.set(control.initial)}>
-        {control.label}
-      </span>
-      <span className="slider-number">
-        <NumberField
-          label={`${control.label}, typed`}
-          value={value as number}
-          decimals={decimalsOf(control.step)}
-          signed={control.min < 0}
-          step={control.step}
-          {...bounds}
-          onCommit={gesture.set}
-        />
-        <span className="unit">{control.unit}</span>
-      </span>
-      <ScaleSlider control={control} value={value as number} gesture={gesture} />
-    </div>
-  )
+  return <SliderRow control={control} value={value as number} gesture={gesture} />
 }
 
 function ToggleRow({ stepId, controlKey, control, value }: ControlProps<ToggleControl>) {
@@ -62,7 +40,7 @@ export function StepControl(props: ControlProps<Control>) {
   const { operationId, stepId, controlKey, control, value } = props
   switch (control.kind) {
     case 'slider':
-      return <SliderRow {...props} control={control} />
+      return <StepSlider {...props} control={control} />
     case 'toggle':
       return <ToggleRow {...props} control={control} />
     case 'choice':

@@ -2,9 +2,12 @@
 import type { ComponentType } from 'react'
 
 import type { Step } from '../../edits/stack.ts'
+import { InfraredRoom } from './infrared-room.tsx'
 import { SecondLightDoor } from '../lights/second-light-door.tsx'
 import { LightPicks, ShadePlace } from '../lights/second-light-rooms.tsx'
 import { InversionShortcut, ProbeShortcut } from './step-shortcuts.tsx'
+import { StrengthRoom } from './strength-room.tsx'
+import { VisibleRoom } from './visible-room.tsx'
 
 export interface StepRoomProps {
   readonly step: Step
@@ -17,5 +20,8 @@ interface StepRooms {
 export const stepRooms: Readonly<Record<string, StepRooms>> = {
   neutral: { above: ProbeShortcut, below: SecondLightDoor },
   secondLight: { above: LightPicks, below: ShadePlace },
+  visibleMatrix: { below: VisibleRoom },
+  infraredSplit: { above: InfraredRoom },
   hueTurn: { above: InversionShortcut },
+  colourStrength: { below: StrengthRoom },
 }

@@ -1,6 +1,7 @@
 // The picture on its neutral surround. The workbench draws into the canvas; here are pointer, wheel, touch and keys.
 import { useEffect, useRef } from 'react'
 
+import { HuePick } from './hue-pick.tsx'
 import { PictureState } from './picture-state.tsx'
 import { usePictureKeys } from './picture-keys.ts'
 import { usePicturePointer } from './picture-pointer.ts'
@@ -54,6 +55,7 @@ export function Picture() {
         N takes up the neutral probe, arrow keys roam or move the picture, Enter keeps the neutral, with shift a mark,
         Escape leaves it.
       </p>
+      <HuePick />
       <PictureState />
       <SpokenReading />
     </section>

@@ -1,0 +1,117 @@
+// Picking hues in the picture for the hue bands: a press takes the nearest band to the hue under the pointer, the drag that follows
+// turns it sideways and strengthens it upwards, with shift lightens it. The same numbers stand in the panel for keys and typing.
+import { useEffect, useRef, useState, type PointerEvent } from 'react'
+import { useStore } from 'zustand'
+
+import { oklabToOklch, workingToOklab } from '../../colour/oklab.ts'
+import { type HueBand, readBands, writeBands } from '../../operations/hue-bands.ts'
+import { useGesture } from '../controls/gesture.ts'
+import { formatNumber } from '../format-number.ts'
+import { screen, setHuePick } from '../screen-store.ts'
+import { useSession, useShownEdit, useWorkbench } from '../workbench-context.tsx'
+
+/** What a drag of one CSS pixel does (our choice). */
+const degPerPx = 0.25
+const stopsPerPx = 0.008
+/** Below this C/L a colour has no hue that could be placed. */
+const greyBelow = 0.005
+
+interface Pick {
+  readonly index: number
+  readonly bands: readonly HueBand[]
+  readonly x: number
+  readonly y: number
+}
+
+const apart = (a: number, b: number) => Math.abs(((a - b + 540) % 360) - 180)
+
+/** The bands with the nearest one moved onto the hue; a band that already lies there stays. */
+function takeBand(bands: readonly HueBand[], hueDeg: number): { index: number; bands: readonly HueBand[] } {
+  const distances = bands.map((band) => apart(band.hueDeg, hueDeg))
+  const index = distances.indexOf(Math.min(...distances))
+  return { index, bands: bands.with(index, { ...bands[index], hueDeg: Math.round(hueDeg * 10) / 10 }) }
+}
+
+function PickLayer({ stepId, written }: { stepId: string; written: readonly number[] }) {
+  const workbench = useWorkbench()
+  const gesture = useGesture(stepId, 'bands', 'Hue picked in the picture')
+  const pick = useRef<Pick | null>(null)
+  const [label, setLabel] = useState<string | null>(null)
+
+  useEffect(() => {
+    const leave = (event: KeyboardEvent) => {
+      if (event.key !== 'Escape') return
+      event.stopPropagation()
+      if (pick.current) gesture.cancel()
+      else setHuePick(null)
+      pick.current = null
+      setLabel(null)
+    }
+    addEventListener('keydown', leave, true)
+    return () => removeEventListener('keydown', leave, true)
+  })
+
+  const pointOf = (event: PointerEvent<HTMLElement>) => {
+    const box = event.currentTarget.getBoundingClientRect()
+    return { x: event.clientX - box.left, y: event.clientY - box.top }
+  }
+  const take = (event: PointerEvent<HTMLElement>) => {
+    if (event.button !== 0) return
+    const point = pointOf(event)
+    const place = workbench.placeAt(point.x, point.y)
+    const colour = place && workbench.colourBefore(stepId, place)
+    if (!place) return
+    if (!colour) return setLabel('Clipped or too dark to have a hue')
+    const [lightness, chroma, hueDeg] = oklabToOklch(workingToOklab(colour))
+    if (!(chroma > greyBelow * lightness)) return setLabel('Too near to grey to have a hue')
+    event.currentTarget.setPointerCapture(event.pointerId)
+    pick.current = { ...takeBand(readBands(written), hueDeg), ...point }
+    drag(point, event.shiftKey)
+  }
+  const drag = ({ x, y }: { x: number; y: number }, lightens: boolean) => {
+    if (!pick.current) return
+    const { bands, index, x: fromX, y: fromY } = pick.current
+    const from = bands[index]
+    const upwards = Math.round((fromY - y) * stopsPerPx * 100) / 100
+    const band: HueBand = {
+      ...from,
+      turnDeg: Math.round(from.turnDeg + (x - fromX) * degPerPx),
+      ...(lightens ? { lightEv: from.lightEv + upwards } : { strengthStops: from.strengthStops + upwards }),
+    }
+    gesture.change(writeBands(bands.with(index, band)))
+    const numbers = [
+      `turned ${formatNumber(band.turnDeg, 0, true)}°`,
+      `strength ${formatNumber(band.strengthStops, 2, true)} stop`,
+      `light ${formatNumber(band.lightEv, 2, true)} EV`,
+    ]
+    setLabel(`Band ${index + 1}, ${formatNumber(from.hueDeg, 0)}°: ${numbers.join(', ')}`)
+  }
+  const release = () => {
+    pick.current = null
+    gesture.end()
+    setLabel(null)
+  }
+
+  return (
+    <div
+      className="hue-pick"
+      onPointerDown={take}
+      onPointerMove={(event) => drag(pointOf(event), event.shiftKey)}
+      onPointerUp={release}
+      onPointerCancel={release}
+    >
+      {label && <output className="ring-label hue-pick-label">{label}</output>}
+    </div>
+  )
+}
+
+export function HuePick() {
+  const stepId = useStore(screen, ({ huePick }) => huePick)
+  const selectedId = useSession((session) => session.selectedStepId)
+  const step = useShownEdit((edit) => edit?.chain.find(({ id }) => id === stepId) ?? null)
+  const bands = step?.operation === 'hueBands' && step.id === selectedId ? step.values.bands : null
+  useEffect(() => {
+    if (stepId !== null && bands === null) setHuePick(null)
+  }, [stepId, bands])
+  return bands && step && <PickLayer stepId={step.id} written={bands as readonly number[]} />
+}
