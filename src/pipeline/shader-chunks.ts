@@ -7,8 +7,8 @@ import table from '../../shaders/table.glsl?raw'
 import transferCurve from '../../shaders/transfer-curve.glsl?raw'
 
 const chunks: Readonly<Record<string, string>> = {
-  angle,
   'cube-root': cubeRoot,
+  angle,
   'transfer-curve': transferCurve,
   table,
   'show-reach': showReach,
