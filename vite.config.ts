@@ -31,6 +31,7 @@ const screenParts = [
 // Packages found only while a test runs would make the page reload in its middle.
 const optimizeDeps = {
   include: [
+    '@rgrove/parse-xml',
     'three',
     'colorjs.io',
     'comlink',

@@ -2,6 +2,7 @@
 import type { Operation } from './define.ts'
 import { channelMix } from './channel-mix.ts'
 import { colourStrength } from './colour-strength.ts'
+import { colourLut } from './colour-lut.ts'
 import { exposureContrast } from './exposure-contrast.ts'
 import { hueBands } from './hue-bands.ts'
 import { hueTurn } from './hue-turn.ts'
@@ -21,6 +22,7 @@ const byId = {
   hueTurn,
   hueBands,
   colourStrength,
+  colourLut,
   exposureContrast,
   outputTransform,
 }

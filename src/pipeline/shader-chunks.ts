@@ -1,6 +1,7 @@
 // Shared shader text by name: an operation's text asks for it with a line `#include <name>`.
 // Each chunk enters a program once, before the first text that asks for it.
 import angle from '../../shaders/angle.glsl?raw'
+import acescct from '../../shaders/acescct.glsl?raw'
 import cubeRoot from '../../shaders/cube-root.glsl?raw'
 import showReach from '../../shaders/show-reach.glsl?raw'
 import table from '../../shaders/table.glsl?raw'
@@ -9,6 +10,7 @@ import transferCurve from '../../shaders/transfer-curve.glsl?raw'
 const chunks: Readonly<Record<string, string>> = {
   'cube-root': cubeRoot,
   angle,
+  acescct,
   'transfer-curve': transferCurve,
   table,
   'show-reach': showReach,

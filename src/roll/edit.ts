@@ -2,12 +2,15 @@
 // Colour tables travel with it, because a chain only names them by the hash of their content.
 import type { Marks } from '../edits/marks.ts'
 import type { Chain } from '../edits/stack.ts'
+import type { ColourTable } from '../luts/colour-table.ts'
 import type { Table } from '../operations/define.ts'
 
 /** A colour table under the name a person knows it by. */
 export interface NamedTable {
   readonly name: string
   readonly table: Table
+  /** What its file said of it, where it came from one; an edit file does not carry this on. */
+  readonly facts?: Pick<ColourTable, 'takes' | 'gives' | 'remarks' | 'sampled'>
 }
 
 export interface Edit {

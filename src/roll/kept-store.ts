@@ -19,6 +19,9 @@ export interface KeptStore {
   keepEdit(fingerprint: string, content: EditContent): Promise<void>
   table(hash: string): Promise<NamedTable | undefined>
   keepTable(hash: string, table: NamedTable): Promise<void>
+  /** All tables by their hash. */
+  tables(): Promise<Readonly<Record<string, NamedTable>>>
+  forgetTable(hash: string): Promise<void>
   /** How many files edits are kept for. */
   countEdits(): Promise<number>
   forgetAll(): Promise<void>
@@ -67,6 +70,12 @@ export function createKeptStore(): KeptStore {
     keepEdit: (fingerprint, content) => put('edits', fingerprint, content),
     table: async (hash) => (await openOnce()).get('tables', hash),
     keepTable: (hash, table) => put('tables', hash, table),
+    async tables() {
+      const { store } = (await openOnce()).transaction('tables')
+      const [hashes, tables] = await Promise.all([store.getAllKeys(), store.getAll()])
+      return Object.fromEntries(hashes.map((hash, i) => [hash, tables[i]]))
+    },
+    forgetTable: async (hash) => (await openOnce()).delete('tables', hash),
     countEdits: async () => (await openOnce()).count('edits'),
     async forgetAll() {
       const transaction = (await openOnce()).transaction(['edits', 'tables'], 'readwrite')

@@ -23,6 +23,7 @@ import { createProbeCommands } from './probe.ts'
 import { createRollCommands } from './roll-commands.ts'
 import { createSessionStore, dismissNotice } from './session-store.ts'
 import { createSupplyStore } from './supply-store.ts'
+import { createTableCommands } from './table-commands.ts'
 import { createTaskList } from './tasks.ts'
 import type { ShownEdit, Workbench } from './workbench.ts'
 
@@ -38,6 +39,7 @@ export function createWorkbench(): Workbench {
   const keeping = createKeeping({ session, edits, supplies, store: createKeptStore() })
   const roll = createOpenRoll({ session, edits, frames, supplies, planes, keeping, decoder: startDecodeClient() })
   const { openFrames, noteFilter, ...rollCommands } = createRollCommands({ session, edits, tasks, roll, picture })
+  const tableCommands = createTableCommands({ session, edits, tasks, keeping })
   const editCommands = createEditCommands({ session, edits, keeping, noteFilter, shown: picture.shown })
 
   /** Keeps what the screen reads of the shown frame's history in step with it. */
@@ -67,7 +69,8 @@ export function createWorkbench(): Workbench {
     edit,
     ...rollCommands,
     ...editCommands,
-    openFiles: createHandOver({ openFrames, loadEdit: editCommands.loadEdit }),
+    ...tableCommands,
+    openFiles: createHandOver({ ...editCommands, ...tableCommands, openFrames }),
     countKept: keeping.countKept,
     forgetKept: keeping.forgetKept,
     attachPicture: picture.attachPicture,

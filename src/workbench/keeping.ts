@@ -1,6 +1,7 @@
 // Keeps the edit of every opened frame between sessions: chain, marks and stated filter, under the fingerprint of its file.
 // Written shortly after each change and when the page goes away. Where the browser keeps nothing, work goes on all the same.
 import type { EditStore } from '../edits/edit-store.ts'
+import { lutSupply } from '../operations/colour-lut.ts'
 import type { Chain } from '../operations/step.ts'
 import { type Edit, EditFault, type NamedTable, tableIdsOf } from '../roll/edit.ts'
 import { contentWithoutTables, readContent } from '../roll/edit-content.ts'
@@ -26,6 +27,9 @@ export interface Keeping extends Pick<Workbench, 'countKept' | 'forgetKept'> {
   follow(id: string, fingerprint: string, fileName: string): void
   /** Offers tables to all frames and keeps them. */
   adoptTables(tables: Edit['tables']): void
+  /** Makes all tables that are kept known. */
+  recallTables(): Promise<void>
+  forgetTable(hash: string): Promise<void>
   /** The tables that a chain names, as far as they are known here. */
   tablesOf(chain: Chain): Promise<Edit['tables']>
   /** The edit of an entry as it stands, without tables, or null. */
@@ -99,11 +103,26 @@ export function createKeeping({ session, edits, supplies, store }: KeepingContex
     if (document.visibilityState === 'hidden') write()
   })
 
+  function listKnown(): void {
+    const tables = [...known].flatMap(
+      ([
+        id,
+        {
+          name,
+          facts,
+          table: { kind, width: size },
+        },
+      ]) => (kind === 'plane' ? [] : [{ id, name, facts, kind, size }]),
+    )
+    session.setState({ tables: tables.sort((a, b) => a.name.localeCompare(b.name, 'en', { numeric: true })) })
+  }
+
   function share(tables: Edit['tables']): void {
     for (const [hash, table] of Object.entries(tables)) {
       known.set(hash, table)
-      supplies.share(`lut ${hash}`, table.table)
+      supplies.share(lutSupply(hash), table.table)
     }
+    listKnown()
   }
 
   return {
@@ -135,6 +154,17 @@ export function createKeeping({ session, edits, supplies, store }: KeepingContex
       share(tables)
       const keep = ([hash, table]: [string, NamedTable]) => store.keepTable(hash, table).catch(complain)
       Object.entries(tables).forEach(keep)
+    },
+    async recallTables() {
+      const kept = await store.tables().catch(() => ({}))
+      const news = Object.entries(kept).filter(([hash]) => !known.has(hash))
+      if (news.length > 0) share(Object.fromEntries(news))
+    },
+    async forgetTable(hash) {
+      known.delete(hash)
+      supplies.share(lutSupply(hash), null)
+      listKnown()
+      await store.forgetTable(hash).catch(complain)
     },
     async tablesOf(chain) {
       const lookUp = (hash: string) => known.get(hash) ?? store.table(hash).catch(() => undefined)

@@ -24,6 +24,7 @@ export function createSessionStore(): SessionStore {
     view: { fit: true, zoom: 1, centre: { x: 0.5, y: 0.5 } },
     tasks: [],
     notices: [],
+    tables: [],
     keepsEdits: true,
     screenSpace: 'srgb',
     graphicsLimit: null,

@@ -4,6 +4,7 @@ import type { LightTarget } from '../edits/light-picks.ts'
 import type { Chain } from '../edits/stack.ts'
 import type { ExposureMetadata, FrameFacts } from '../frame/frame.ts'
 import type { PatchSample } from '../frame/sample-patch.ts'
+import type { NamedTable } from '../roll/edit.ts'
 
 /** How a roll entry stands. */
 export type EntryState =
@@ -76,6 +77,15 @@ export interface Notice {
   readonly text: string
 }
 
+/** A colour table that can be chosen; its numbers lie in the supply store. */
+export interface KnownTable extends Pick<NamedTable, 'name' | 'facts'> {
+  /** SHA-256 of its content. */
+  readonly id: string
+  readonly kind: '1d' | '3d'
+  /** Points of the line, or of a side of the cube. */
+  readonly size: number
+}
+
 export interface Session {
   readonly rollName: string
   readonly entries: readonly RollEntry[]
@@ -95,6 +105,8 @@ export interface Session {
   readonly view: View
   readonly tasks: readonly Task[]
   readonly notices: readonly Notice[]
+  /** Colour tables known here, by name. */
+  readonly tables: readonly KnownTable[]
   /** Whether edits outlast this page; false once the browser refused to keep one. */
   readonly keepsEdits: boolean
   /** Screen space the picture is drawn in. */

@@ -4,8 +4,8 @@ import type { Supplies, Table } from '../operations/define.ts'
 export interface SupplyStore {
   /** All that a frame's chain may read; the same object until something changes. */
   of(frameId: string): Supplies
-  /** Offers a table to every frame. */
-  share(name: string, table: Table): void
+  /** Offers a table to every frame, or takes it back with null. */
+  share(name: string, table: Table | null): void
   /** Offers a table to one frame, or takes it back with null. */
   put(frameId: string, name: string, table: Table | null): void
   /** Calls after every change until the returned function is called. */
@@ -28,7 +28,8 @@ export function createSupplyStore(): SupplyStore {
       return known
     },
     share(name, table) {
-      shared = { ...shared, [name]: table }
+      const { [name]: _before, ...others } = shared
+      shared = table ? { ...others, [name]: table } : others
       merged.clear()
       tell()
     },

@@ -113,6 +113,19 @@ export interface Workbench {
   /** Forgets what is kept for the next time; open frames stay as they are and are kept again once they change. */
   forgetKept(): Promise<void>
 
+  // Colour tables
+  /**
+   * Reads a `.cube` or CLF file, keeps it for the next time and puts it into the step; without one into the selected colour
+   * table step, or into a new one. A file that cannot be used says why.
+   */
+  loadTable(file: File, stepId?: string): Promise<void>
+  /** Puts a known table into a colour table step, as one named change. */
+  chooseTable(stepId: string, tableId: string): void
+  /** Makes the tables kept in this browser known. */
+  recallTables(): Promise<void>
+  /** Forgets a table; steps that name it pass colour unchanged until it is loaded again. */
+  forgetTable(tableId: string): Promise<void>
+
   // Export
   exportShown(settings: ExportSettings): Promise<void>
   cancelTask(taskId: string): void

@@ -13,6 +13,7 @@ const levels: Record<string, number> = {
   sensor: 2,
   operations: 2,
   analysis: 2,
+  luts: 2,
   pipeline: 3,
   edits: 3,
   decode: 4,
@@ -31,6 +32,7 @@ const owners: Record<string, (path: string) => boolean> = {
   'libraw-wasm': (path) => path.startsWith('src/decode/'),
   'colorjs.io': (path) => path.startsWith('src/colour/'),
   react: (path) => path.startsWith('src/ui/') || path === 'src/main.tsx',
+  '@rgrove/parse-xml': (path) => path.startsWith('src/luts/'),
   idb: (path) => path.startsWith('src/roll/'),
 }
 

@@ -188,6 +188,13 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
     startAfresh() {},
     countKept: async () => 3,
     async forgetKept() {},
+    async loadTable() {},
+    chooseTable: (stepId, table) => {
+      const name = session.getState().tables.find(({ id }) => id === table)?.name ?? ''
+      commands.setValues(stepId, { table, name }, `Colour table ${name}`)
+    },
+    async recallTables() {},
+    forgetTable: async (tableId) => set({ tables: session.getState().tables.filter(({ id }) => id !== tableId) }),
     async exportShown() {},
     async exportBoard() {},
     cancelTask: (id) => set({ tasks: session.getState().tasks.filter((task) => task.id !== id) }),

@@ -5,6 +5,7 @@ import type { Step } from '../../edits/stack.ts'
 import { InfraredRoom } from './infrared-room.tsx'
 import { SecondLightDoor } from '../lights/second-light-door.tsx'
 import { LightPicks, ShadePlace } from '../lights/second-light-rooms.tsx'
+import { ForgetTable, TableRoom } from '../tables/table-room.tsx'
 import { InversionShortcut, ProbeShortcut } from './step-shortcuts.tsx'
 import { StrengthRoom } from './strength-room.tsx'
 import { VisibleRoom } from './visible-room.tsx'
@@ -22,6 +23,7 @@ export const stepRooms: Readonly<Record<string, StepRooms>> = {
   secondLight: { above: LightPicks, below: ShadePlace },
   visibleMatrix: { below: VisibleRoom },
   infraredSplit: { above: InfraredRoom },
+  colourLut: { above: TableRoom, below: ForgetTable },
   hueTurn: { above: InversionShortcut },
   colourStrength: { below: StrengthRoom },
 }

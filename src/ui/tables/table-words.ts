@@ -1,0 +1,23 @@
+// What is to be known of a colour table, in words: its size, what its file says of it, and what sampling changed.
+import type { KnownTable } from '../../workbench/session.ts'
+
+/** Lines of a file's own words that are shown: what it takes and gives comes first, where it says so. */
+const shownRemarks = 2
+
+/** A share of the table's range, to two digits: "0.04 %". */
+const share = (value: number) => `${Number((value * 100).toPrecision(2))} %`
+
+function remarksOf({ facts }: KnownTable): string[] {
+  const remarks = (facts?.remarks ?? []).filter((line) => line !== '' && !line.startsWith('Rimeleaf encoding'))
+  const isEnd = (line: string) => /^(?:Takes|Gives): /.test(line)
+  return [...remarks.filter(isEnd), ...remarks.filter((line) => !isEnd(line))].slice(0, shownRemarks)
+}
+
+export function tableWords(table: KnownTable): string[] {
+  const { kind, size, facts } = table
+  const shape = kind === '3d' ? `A cube of ${size} points a side.` : `A line of ${size} points for each channel.`
+  const sampled =
+    facts?.sampled &&
+    `It was sampled from a larger or finer file and differs from it by ${share(facts.sampled.mean)} of its range in the mean, at most by ${share(facts.sampled.largest)}.`
+  return [shape, ...(sampled ? [sampled] : []), ...remarksOf(table).map((line) => `“${line.slice(0, 120)}”`)]
+}
