@@ -4,6 +4,7 @@ import type { Frame } from '../frame/frame.ts'
 import { makeFrameFacts } from '../frame/frame-facts.ts'
 import { estimateNoise } from '../frame/noise-model.ts'
 import { makeOverview } from '../frame/overview.ts'
+import { sensorHistogram } from '../frame/sensor-histogram.ts'
 import { cameraToXyz, daylightNeutral } from './camera-matrix.ts'
 import { DecodeError } from './decode-error.ts'
 import { dngNoise } from './dng-layout.ts'
@@ -62,7 +63,9 @@ export async function decodeFrame(libraw: LibRaw, order: DecodeOrder): Promise<F
     const noise = dngNoise(directories) ?? estimateNoise(sensor, metadata.iso)
     const matrix = cameraToXyz(opened.metadata)
     const facts = makeFrameFacts(sensor, overview, noise, matrix, matrix ? daylightNeutral(opened.metadata) : undefined)
-    return { sensor, overview, facts, metadata, warnings: [...warnings, ...damageWarnings(libraw.takeMessages())] }
+    const histogram = sensorHistogram(sensor)
+    const damage = damageWarnings(libraw.takeMessages())
+    return { sensor, overview, histogram, facts, metadata, warnings: [...warnings, ...damage] }
   })
   return { fileName, fingerprint: await fingerprint, ...frame }
 }

@@ -62,6 +62,20 @@ export interface NoiseModel {
   readonly readNoiseElectrons: number
 }
 
+/** How often the photosites of one colour stand at which level. */
+export interface ChannelHistogram {
+  readonly photosites: number
+  /** Photosites at or above white. */
+  readonly clipped: number
+  /** Photosites at or below their black level. */
+  readonly black: number
+  /** Photosites over even parts of the stops from ten below saturation (first) to saturation (last); darker ones are left out. */
+  readonly bins: readonly number[]
+}
+
+/** Red, green and blue before any gain; one entry alone for a sensor of one channel. */
+export type SensorHistogram = readonly ChannelHistogram[]
+
 /** What operations may know of a frame; plain data, made once at opening. No operation looks at pixels. */
 export interface FrameFacts {
   /** Mean `cameraRgb` over unclipped overview pixels. */
@@ -102,6 +116,7 @@ export interface Frame {
   readonly fingerprint: string
   readonly sensor: SensorData
   readonly overview: Overview
+  readonly histogram: SensorHistogram
   readonly facts: FrameFacts
   readonly metadata: ExposureMetadata
   /** Sentences about damage that decoding survived. */

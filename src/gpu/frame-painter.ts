@@ -91,7 +91,7 @@ export function createFramePainter(context: PaintContext, { sensor, overview }: 
     materials: (request, { patches }) =>
       halves(request).flatMap(({ description }) => painter.materials(patches, description)),
     paint(request, { patches }, size) {
-      const { view } = request
+      const { view, clipping } = request
       const target = size === 'half' ? half.target(view) : null
       const drawn = target ?? view
       const full = { ...view, frameWidth: sensor.width, frameHeight: sensor.height, screenHeight: view.height }
@@ -101,7 +101,7 @@ export function createFramePainter(context: PaintContext, { sensor, overview }: 
       for (const { description, columns } of halves(request)) {
         const share = target ? 0.5 : 1
         const range = { from: columns.from * share, to: columns.to * share }
-        painter.paint({ patches, description, placement, columns: range, target, size: drawn })
+        painter.paint({ patches, description, placement, columns: range, target, size: drawn, clipping })
       }
       if (target) half.show(view)
     },

@@ -6,7 +6,8 @@ import type { ChainPrograms } from './chain-program.ts'
 import type { CodeSource } from './code-source.ts'
 import type { Pass, Size } from './pass.ts'
 import { type Columns, type Patch, patchArea, type PatchSource } from './patch.ts'
-import { type Placement, writePlacement, writeTextureSource } from './place-uniforms.ts'
+import type { ClippingShown } from './picture-request.ts'
+import { type Placement, writeClipping, writePlacement, writeTextureSource } from './place-uniforms.ts'
 import { codesViewStage, viewStage } from './stages.ts'
 
 interface Painting {
@@ -17,6 +18,7 @@ interface Painting {
   /** Null is the canvas. */
   readonly target: WebGLRenderTarget | null
   readonly size: Size
+  readonly clipping?: ClippingShown
 }
 
 export interface PatchPainter {
@@ -36,10 +38,11 @@ export function createPatchPainter(pass: Pass, programs: ChainPrograms, codes: C
 
   return {
     materials: (patches, description) => kindsOf(patches).map((kind) => programs.material(stages[kind], description)),
-    paint({ patches, description, placement, columns, target, size }) {
+    paint({ patches, description, placement, columns, target, size, clipping = 'none' }) {
       for (const kind of kindsOf(patches)) {
         const material = programs.material(stages[kind], description)
         writePlacement(material.uniforms, placement)
+        writeClipping(material.uniforms, clipping)
         for (const patch of patches) {
           const area = patch.source.kind === kind ? patchArea(patch, placement, size.height, columns) : null
           if (!area) continue

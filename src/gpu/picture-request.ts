@@ -13,6 +13,9 @@ export interface PictureView {
   readonly zoom: number
 }
 
+/** What a drawing marks where it clips: nothing, the sensor's channels, or the finished picture's. */
+export type ClippingShown = 'none' | 'sensor' | 'output'
+
 export interface PictureRequest {
   readonly description: PipelineDescription
   readonly view: PictureView
@@ -21,6 +24,7 @@ export interface PictureRequest {
    * first, which were interpolated at the first one's gains.
    */
   readonly second?: { readonly description: PipelineDescription; readonly divide: number }
+  readonly clipping?: ClippingShown
   /** 'moving' while a gesture or the probe runs: slow machines draw at half size and follow up in full when it rests. */
   readonly quality: 'moving' | 'still'
   /** Space the descriptions encode for. */

@@ -1,7 +1,9 @@
-// The uniforms of `shaders/place.glsl` and `shaders/source-texture.glsl`: where a target lies on the sensor and what it reads.
+// The uniforms of `shaders/place.glsl`, `shaders/source-texture.glsl` and `shaders/view.glsl`: where a target lies on the sensor,
+// what it reads, and what is marked on it.
 import type { Texture } from 'three'
 
 import { setUniforms, type Uniforms } from './pass.ts'
+import type { ClippingShown } from './picture-request.ts'
 
 /** Where the frame lies on a target; all in target pixels, rows counted downward from the upper edge. */
 export interface Placement {
@@ -26,6 +28,12 @@ export interface TextureSource {
   /** Level of detail to read. */
   readonly level: number
   readonly nearest: boolean
+}
+
+const clippingCodes: Record<ClippingShown, number> = { none: 0, sensor: 1, output: 2 }
+
+export function writeClipping(uniforms: Uniforms, clipping: ClippingShown): void {
+  setUniforms(uniforms, { clipping: clippingCodes[clipping] })
 }
 
 export function writePlacement(uniforms: Uniforms, placement: Placement): void {

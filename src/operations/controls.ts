@@ -1,6 +1,10 @@
 // Short ways to write the controls of an operation down.
 import type { ChoiceControl, NumbersControl, SliderControl, ToggleControl } from './define.ts'
 
+interface SliderOptions extends Pick<SliderControl, 'group' | 'ends'> {
+  readonly bounded?: boolean
+}
+
 /** A slider whose typed value may go beyond its travel, unless `bounded`. */
 export function slider(
   label: string,
@@ -9,9 +13,9 @@ export function slider(
   max: number,
   step: number,
   initial: number,
-  { bounded = false } = {},
+  { bounded = false, ...place }: SliderOptions = {},
 ): SliderControl {
-  return { kind: 'slider', label, unit, min, max, step, initial, bounded }
+  return { kind: 'slider', label, unit, min, max, step, initial, bounded, ...place }
 }
 
 export function toggle(label: string, initial: boolean): ToggleControl {

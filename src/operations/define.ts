@@ -20,6 +20,10 @@ export interface SliderControl {
   readonly step: number
   readonly initial: number
   readonly bounded: boolean
+  /** Heading over neighbours of the same group, which then take one line each. */
+  readonly group?: string
+  /** What the ends of the travel mean, where the label alone would not tell. */
+  readonly ends?: readonly [low: string, high: string]
 }
 export interface ToggleControl {
   readonly kind: 'toggle'

@@ -1,5 +1,6 @@
 // The explicit list of operations, in the order in which colour usually flows. An operation exists when it stands here.
 import type { Operation } from './define.ts'
+import { blackAndWhite } from './black-and-white.ts'
 import { channelMix } from './channel-mix.ts'
 import { colourStrength } from './colour-strength.ts'
 import { colourLut } from './colour-lut.ts'
@@ -11,6 +12,8 @@ import { neutral } from './neutral.ts'
 import { outputTransform } from './output-transform.ts'
 import { secondLight } from './second-light.ts'
 import { visibleMatrix } from './visible-matrix.ts'
+import { tonalBalance } from './tonal-balance.ts'
+import { toneCurve } from './tone-curve.ts'
 
 /** Each operation under its id, with its own control and coefficient types. */
 const byId = {
@@ -23,7 +26,10 @@ const byId = {
   hueBands,
   colourStrength,
   colourLut,
+  tonalBalance,
   exposureContrast,
+  toneCurve,
+  blackAndWhite,
   outputTransform,
 }
 type OperationsById = typeof byId

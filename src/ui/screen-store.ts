@@ -17,6 +17,8 @@ interface Screen {
   readonly pointer: Place | null
   /** Shown in the picture while it is pointed at. */
   readonly pointed: PointedNeutral | null
+  /** Where the pointer last stood in the picture; the middle before it did. */
+  readonly lastPointed: Place
   /** Room for the picture in CSS pixels. */
   readonly pictureSize: { readonly width: number; readonly height: number }
   readonly dialog: OpenDialog
@@ -33,12 +35,17 @@ const leftFoldedEntry = 'rimeleaf.leftFolded'
 export const screen = createStore<Screen>(() => ({
   pointer: null,
   pointed: null,
+  lastPointed: { x: 0.5, y: 0.5 },
   pictureSize: { width: 0, height: 0 },
   dialog: null,
   huePick: null,
   singleKeys: localStorage.getItem(singleKeysEntry) !== 'off',
   leftFolded: localStorage.getItem(leftFoldedEntry) === 'yes',
 }))
+
+export function setPointer(pointer: Place | null): void {
+  screen.setState(({ lastPointed }) => ({ pointer, lastPointed: pointer ?? lastPointed }))
+}
 
 export function openDialog(dialog: OpenDialog): void {
   screen.setState({ dialog })

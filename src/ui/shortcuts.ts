@@ -22,8 +22,15 @@ export const singleKeys: readonly SingleKey[] = [
   { key: 'S', does: 'Sensor pixel for screen pixel (1:1)', run: showPixels },
   { key: '+', does: 'Closer', run: (workbench) => zoomByNotch(workbench, 1) },
   { key: '-', does: 'Further away', run: (workbench) => zoomByNotch(workbench, -1) },
+  { key: 'L', does: 'Mark what is lost: in the sensor, in the output, nothing', run: markNextClipping },
   { key: '?', does: 'This page', run: () => openDialog('help') },
 ]
+
+/** From nothing to the sensor, to the output and back. */
+function markNextClipping(workbench: Workbench): void {
+  const next = { none: 'sensor', sensor: 'output', output: 'none' } as const
+  workbench.showClipping(next[workbench.session.getState().clippingShown])
+}
 
 /** Keys that work only where the focus is, or with a modifier; for the help page. */
 export const otherKeys: readonly (readonly [keys: string, does: string])[] = [
@@ -36,6 +43,7 @@ export const otherKeys: readonly (readonly [keys: string, does: string])[] = [
   ['Arrows, Page, Home, End on a slider', 'Move it; with shift finely; Delete resets'],
   ['Up, down on a mark', 'Go through the board; with shift move the mark'],
   ['Enter, F2, Delete on a mark', 'Make it the frame’s neutral, rename it, remove it'],
+  ['Arrows on a point of the curve', 'Move it; Insert or Enter adds one beside it, Delete takes it away'],
   ['Shift + arrows on a step', 'Move the step along the chain; Delete removes it'],
   ['Ctrl or ⌘ + Z, with shift', 'Undo, redo'],
 ]

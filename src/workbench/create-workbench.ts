@@ -20,6 +20,7 @@ import { neutralOutlook } from './neutral-outlook.ts'
 import { createOpenRoll } from './open-roll.ts'
 import { createPicture } from './picture.ts'
 import { createProbeCommands } from './probe.ts'
+import { createReadings } from './readings.ts'
 import { createRollCommands } from './roll-commands.ts'
 import { createSessionStore, dismissNotice } from './session-store.ts'
 import { createSupplyStore } from './supply-store.ts'
@@ -76,6 +77,7 @@ export function createWorkbench(): Workbench {
     attachPicture: picture.attachPicture,
     setView: picture.setView,
     zoomAbout: picture.zoomAbout,
+    showClipping: (clippingShown) => session.setState({ clippingShown }),
     placeAt: picture.placeAt,
     cssOf: picture.cssOf,
     showReach: (reachOf) => session.setState({ reachOf }),
@@ -92,6 +94,7 @@ export function createWorkbench(): Workbench {
       const { sampleRadiusPx } = session.getState()
       return history ? colourBefore(shown, supplies.of(shown.id), history.chain, stepId, place, sampleRadiusPx) : null
     },
+    ...createReadings(supplies, picture.shown),
     ...createMarkCommands(session, edits),
     exportBoard: createBoardCommand({ session, edits, tasks, thumbnails: picture.thumbnails }),
     ...createProbeCommands(session, edits, picture.shown),

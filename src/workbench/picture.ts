@@ -1,11 +1,11 @@
 // The picture on the canvas follows the stores: whatever changes chain, probe, view or frame asks for one new drawing.
 // The probe's picture and the committed one take the same way, so that committing changes nothing on screen.
 import type { EditStore } from '../edits/edit-store.ts'
-import { chainUnderProbe } from '../edits/light-picks.ts'
 import type { Chain } from '../edits/stack.ts'
 import type { Frame, FrameFacts } from '../frame/frame.ts'
 import { createPictureRenderer, type PictureRenderer } from '../gpu/picture-renderer.ts'
 import { describe } from '../pipeline/describe.ts'
+import { chainInPicture } from './chain-in-picture.ts'
 import type { Place, View } from './session.ts'
 import { notify, type SessionStore } from './session-store.ts'
 import type { SupplyStore } from './supply-store.ts'
@@ -48,15 +48,13 @@ export function createPicture(session: SessionStore, edits: EditStore, supplies:
   function redraw(): void {
     const history = shown && edits.history(shown.id)
     if (!renderer || !canvas || !shown || !history) return
-    const { probe, probeTarget, preview, view, screenSpace, reachOf, selectedStepId } = session.getState()
+    const { view, clippingShown, screenSpace, reachOf, selectedStepId } = session.getState()
     const { width, height, devicePixelRatio } = viewport()
     if (width === 0 || height === 0) return
     const { left, top, scale } = layout(shown.frame.sensor)
-    const chain = probe?.neutral
-      ? chainUnderProbe(history.chain, probe.neutral, probeTarget)
-      : (preview ?? history.chain)
+    const { chain, isPassing } = chainInPicture(history.chain, session.getState())
     const first = drawnChain === null
-    const moving = !first && (probe !== null || preview !== null || history.gesture !== null || view !== drawnView)
+    const moving = !first && (isPassing || history.gesture !== null || view !== drawnView)
     drawnChain = history.chain
     drawnView = view
     renderer.draw({
@@ -72,13 +70,14 @@ export function createPicture(session: SessionStore, edits: EditStore, supplies:
         top: top * devicePixelRatio,
         zoom: scale * devicePixelRatio,
       },
+      clipping: clippingShown,
       quality: moving ? 'moving' : 'still',
       screenSpace,
     })
   }
 
   session.subscribe((now, before) => {
-    const keys = ['probe', 'preview', 'view', 'screenSpace', 'reachOf', 'selectedStepId'] as const
+    const keys = ['probe', 'preview', 'view', 'clippingShown', 'screenSpace', 'reachOf', 'selectedStepId'] as const
     if (keys.some((key) => now[key] !== before[key])) redraw()
   })
   supplies.onChange(redraw)

@@ -1,4 +1,5 @@
 // Opening files and the demo roll, choosing the frame on the bench, and stating its filter.
+import { referencePlaces } from '../analysis/reference-places.ts'
 import { defaultChain, isOpeningChain } from '../edits/default-chain.ts'
 import type { EditStore } from '../edits/edit-store.ts'
 import type { Frame } from '../frame/frame.ts'
@@ -26,6 +27,9 @@ interface RollContext {
   readonly picture: Picture
 }
 
+/** Places of a frame that the chain tells of (our choice: as many as fit under a step). */
+const shownPlaces = 5
+
 /** What kind of sensor a frame came from, in the words of the screen. */
 function sensorKind({ sensor }: Frame): string {
   if (sensor.kind === 'linear') return 'three channels'
@@ -37,8 +41,10 @@ export function createRollCommands({ session, edits, tasks, roll, picture }: Rol
   function present(id: string, frame: Frame): void {
     const facts = roll.factsOf(id, frame)
     const { width, height } = frame.sensor
-    const { fileName, metadata, warnings } = frame
-    const shown: ShownFrame = { id, fileName, width, height, sensorKind: sensorKind(frame), facts, metadata, warnings }
+    const { fileName, histogram, metadata, warnings } = frame
+    const places = referencePlaces(frame.overview, shownPlaces)
+    const about = { histogram, places, facts, metadata, warnings }
+    const shown: ShownFrame = { id, fileName, width, height, sensorKind: sensorKind(frame), ...about }
     picture.show({ id, frame, facts })
     session.setState({ shown })
   }

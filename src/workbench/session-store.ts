@@ -22,6 +22,7 @@ export function createSessionStore(): SessionStore {
     reachOf: null,
     preview: null,
     view: { fit: true, zoom: 1, centre: { x: 0.5, y: 0.5 } },
+    clippingShown: 'none',
     tasks: [],
     notices: [],
     tables: [],

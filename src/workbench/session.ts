@@ -2,7 +2,8 @@
 // Pixels never live here; the chain of a frame lives in the edit store.
 import type { LightTarget } from '../edits/light-picks.ts'
 import type { Chain } from '../edits/stack.ts'
-import type { ExposureMetadata, FrameFacts } from '../frame/frame.ts'
+import type { ExposureMetadata, FrameFacts, SensorHistogram } from '../frame/frame.ts'
+import type { ClippingShown } from '../gpu/picture-request.ts'
 import type { PatchSample } from '../frame/sample-patch.ts'
 import type { NamedTable } from '../roll/edit.ts'
 
@@ -32,6 +33,9 @@ export interface ShownFrame {
   readonly height: number
   /** 'Bayer mosaic', '6×6 mosaic', 'one channel', 'three channels'. */
   readonly sensorKind: string
+  readonly histogram: SensorHistogram
+  /** Places that stand for what is in the frame, brightest first. */
+  readonly places: readonly Place[]
   readonly facts: FrameFacts
   readonly metadata: ExposureMetadata
   readonly warnings: readonly string[]
@@ -60,6 +64,8 @@ export interface View {
   readonly zoom: number
   readonly centre: Place
 }
+
+export type { ClippingShown }
 
 /** Work that takes a while. */
 export interface Task {
@@ -103,6 +109,8 @@ export interface Session {
   /** A chain shown in the picture in place of the frame's own while something is pointed at; the probe goes before it. */
   readonly preview: Chain | null
   readonly view: View
+  /** What the picture marks where it clips: nothing, the sensor's channels, or its own. */
+  readonly clippingShown: ClippingShown
   readonly tasks: readonly Task[]
   readonly notices: readonly Notice[]
   /** Colour tables known here, by name. */

@@ -7,7 +7,8 @@ import type { Chain } from '../edits/stack.ts'
 import type { ExportSettings } from '../export/export-picture.ts'
 import type { ControlValue } from '../operations/define.ts'
 import type { NeutralOutlook } from './neutral-outlook.ts'
-import type { Place, Session, Tool, View } from './session.ts'
+import type { TracedColour } from '../pipeline/trace-chain.ts'
+import type { ClippingShown, Place, Session, Tool, View } from './session.ts'
 
 /** The shown frame's chain and what undo and redo would name; null while no frame is shown. */
 export interface ShownEdit {
@@ -38,6 +39,8 @@ export interface Workbench {
   attachPicture(canvas: HTMLCanvasElement): () => void
   setView(view: Partial<View>): void
   zoomAbout(place: Place, factor: number): void
+  /** Marks in the picture what clips in the sensor or in the finished picture, or nothing. */
+  showClipping(clipping: ClippingShown): void
   /** Screen pixels (CSS) to a place in the frame, and back; null outside or while no frame is shown. */
   placeAt(cssX: number, cssY: number): Place | null
   cssOf(place: Place): { readonly x: number; readonly y: number; readonly radius: number } | null
@@ -84,6 +87,12 @@ export interface Workbench {
 
   /** Linear `workingRgb` of a sample at a place as it arrives at a step; null where it is clipped, too dark, or the step is off. */
   colourBefore(stepId: string, place: Place): readonly [number, number, number] | null
+
+  // Readings
+  /** Colours of places after every step of a chain that acts, the sensor first; null while no frame is shown. */
+  trace(chain: Chain, places: readonly Place[]): readonly (readonly TracedColour[])[] | null
+  /** Evenly spread pixels as they enter a step of the chain, whether it is on or off: interleaved linear RGB. */
+  pixelsBefore(chain: Chain, stepId: string): Promise<Float32Array | null>
 
   // Chain
   selectStep(stepId: string | null): void

@@ -23,8 +23,11 @@ function movedValue(control: Control, share: number): ControlValue {
   return control.initial
 }
 
+/** Every control at a share of its own, so that channels which should differ do. */
 const movedValues = ({ controls }: Operation, share: number) =>
-  Object.fromEntries(Object.entries(controls).map(([name, control]) => [name, movedValue(control, share)]))
+  Object.fromEntries(
+    Object.entries(controls).map(([name, control], i) => [name, movedValue(control, (share + 0.37 * i) % 1)]),
+  )
 
 /** Tables for the operations that read some; steps here are called by their operations. */
 const supplies: Supplies = {

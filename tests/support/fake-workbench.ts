@@ -4,6 +4,8 @@ import { createStore } from 'zustand/vanilla'
 import { createEditStore } from '../../src/edits/edit-store.ts'
 import { withLightPick } from '../../src/edits/light-picks.ts'
 import { addStep, type Chain } from '../../src/edits/stack.ts'
+import { describe } from '../../src/pipeline/describe.ts'
+import { traceChain } from '../../src/pipeline/trace-chain.ts'
 import { createChainCommands } from '../../src/workbench/chain-commands.ts'
 import { createMarkCommands } from '../../src/workbench/mark-commands.ts'
 import { neutralOutlook } from '../../src/workbench/neutral-outlook.ts'
@@ -26,12 +28,29 @@ const metadata = {
   takenAt: '2024:05:07 14:03:20',
 }
 
+/** Hills over the stops, the red one running into saturation. */
+const fakeHistogram = [0.94, 0.7, 0.55].map((middle, channel) => ({
+  photosites: channel === 1 ? 12_000_000 : 6_000_000,
+  clipped: channel === 0 ? 31_000 : 0,
+  black: channel === 2 ? 240 : 0,
+  bins: Array.from({ length: 60 }, (_, i) => Math.round(1e5 * Math.exp(-(((i / 60 - middle) / 0.12) ** 2)))),
+}))
+const fakePlaces = [
+  { x: 0.3, y: 0.2 },
+  { x: 0.6, y: 0.75 },
+  { x: 0.8, y: 0.35 },
+  { x: 0.2, y: 0.9 },
+  { x: 0.5, y: 0.6 },
+]
+
 function shownFrame(entry: RollEntry): ShownFrame {
   return {
     id: entry.id,
     fileName: entry.fileName,
     ...frameSize,
     sensorKind: 'Bayer mosaic',
+    histogram: fakeHistogram,
+    places: fakePlaces,
     facts: {
       meanCameraRgb: [0.3, 0.2, 0.15],
       referenceNeutral: [0.6, -0.4],
@@ -43,6 +62,12 @@ function shownFrame(entry: RollEntry): ShownFrame {
     metadata,
     warnings: [],
   }
+}
+
+/** The scene's colour as a sensor would give it, and its peak. */
+function cameraColour(x: number, y: number): [number, number, number, number] {
+  const [red, green, blue] = sceneColour(x, y).map((encoded) => encoded ** 2.2)
+  return [red, green, blue, Math.max(red, green, blue)]
 }
 
 /** What the probe would say of the painted scene. */
@@ -159,7 +184,19 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
       const { scale } = layout()
       return { ...cssOf(layout(), frameSize, place), radius: session.getState().sampleRadiusPx * scale }
     },
+    showClipping: (clippingShown) => set({ clippingShown }),
     preview: (preview) => set({ preview }),
+    trace(chain, places) {
+      const { shown } = session.getState()
+      if (!shown) return null
+      const description = describe(chain, shown.facts, { space: 'srgb' })
+      return places.map(({ x, y }) => traceChain(description, cameraColour(x, y), x, y))
+    },
+    async pixelsBefore() {
+      if (!session.getState().shown) return null
+      const pixels = Array.from({ length: 600 }, (_, i) => cameraColour((i % 30) / 30, Math.floor(i / 30) / 20))
+      return Float32Array.from(pixels.flatMap(([red, green, blue]) => [red, green, blue]))
+    },
     thumbnails: async (chains, width) =>
       session.getState().shown && chains.map(() => new ImageData(width, Math.floor((width * 2) / 3))),
     colourBefore: (_stepId, { x, y }) => [...sceneColour(x, y)],

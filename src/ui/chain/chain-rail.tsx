@@ -5,6 +5,7 @@ import { useRef, useState } from 'react'
 import { AddStep } from './add-step.tsx'
 import { ChainStop, moveHintId } from './chain-stop.tsx'
 import { mayStandAt, titleOf, useChain } from './selected-step.ts'
+import { StepPatches } from '../readings/step-patches.tsx'
 import { useWorkbench } from '../workbench-context.tsx'
 
 export function ChainRail() {
@@ -54,6 +55,7 @@ export function ChainRail() {
         <li className="rail-start">
           <span className="stop-lamp stop-bar" aria-hidden="true" />
           <span className="rail-end-name">Sensor</span>
+          <StepPatches stepId={null} />
         </li>
         {stops.slice(0, -1)}
         <li className="rail-add">

@@ -3,6 +3,7 @@ import { useEffect, useRef, type KeyboardEvent, type PointerEvent } from 'react'
 
 import { isFree, isRemovable, type Step } from '../../edits/stack.ts'
 import { operationOf, titleOf } from './selected-step.ts'
+import { StepPatches } from '../readings/step-patches.tsx'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
 
 /** CSS pixels of travel that make a press a drag (our choice). */
@@ -100,6 +101,7 @@ export function ChainStop(props: ChainStopProps) {
         {title}
         {!step.enabled && <span className="visually-hidden">, switched off</span>}
       </button>
+      <StepPatches stepId={step.id} />
     </li>
   )
 }

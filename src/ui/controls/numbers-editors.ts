@@ -2,6 +2,7 @@
 import type { ComponentType } from 'react'
 
 import { HueBandsEditor } from './hue-bands-editor.tsx'
+import { CurveEditor } from '../tones/curve-editor.tsx'
 import { MixEditor } from './mix-editor.tsx'
 
 export interface NumbersEditorProps {
@@ -13,4 +14,5 @@ export interface NumbersEditorProps {
 export const numbersEditors: Readonly<Record<string, ComponentType<NumbersEditorProps>>> = {
   'channelMix rows': MixEditor,
   'hueBands bands': HueBandsEditor,
+  'toneCurve points': CurveEditor,
 }

@@ -6,6 +6,7 @@ import type { SliderControl } from '../../operations/define.ts'
 import { decimalsOf, formatNumber } from '../format-number.ts'
 import type { Gesture } from './gesture.ts'
 import { ScaleTicks, shareOf } from './scale-ticks.tsx'
+import { spokenLabel } from './spoken-label.ts'
 
 /** Fine movement is a tenth of the plain one; Page keys move ten steps (our choice). */
 const fine = 0.1
@@ -83,7 +84,7 @@ export function ScaleSlider({ control, value, gesture }: ScaleSliderProps) {
       // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role
       role="slider"
       tabIndex={0}
-      aria-label={control.label}
+      aria-label={spokenLabel(control)}
       aria-valuemin={Math.min(min, value)}
       aria-valuemax={Math.max(max, value)}
       aria-valuenow={value}

@@ -1,26 +1,29 @@
-// A slider with its name and a number that can be typed.
+// A slider with its name and a number that can be typed; one of a group takes one line.
 import type { SliderControl } from '../../operations/define.ts'
 import { decimalsOf } from '../format-number.ts'
 import type { Gesture } from './gesture.ts'
 import { NumberField } from './number-field.tsx'
 import { ScaleSlider } from './scale-slider.tsx'
+import { spokenLabel } from './spoken-label.ts'
 
 interface SliderRowProps {
   readonly control: SliderControl
   readonly value: number
   readonly gesture: Gesture
+  /** False where the unit stands over a whole group. */
+  readonly isUnitShown?: boolean
 }
 
-export function SliderRow({ control, value, gesture }: SliderRowProps) {
+export function SliderRow({ control, value, gesture, isUnitShown = true }: SliderRowProps) {
   const bounds = control.bounded ? { min: control.min, max: control.max } : {}
   return (
-    <div className="slider-row">
+    <div className={control.group === undefined ? 'slider-row' : 'slider-line'}>
       <span className="control-label" onDoubleClick={() => gesture.set(control.initial)}>
-        {control.label}
+        {control.ends?.[0] ?? control.label}
       </span>
       <span className="slider-number">
         <NumberField
-          label={`${control.label}, typed`}
+          label={`${spokenLabel(control)}, typed`}
           value={value}
           decimals={decimalsOf(control.step)}
           signed={control.min < 0}
@@ -28,9 +31,10 @@ export function SliderRow({ control, value, gesture }: SliderRowProps) {
           {...bounds}
           onCommit={gesture.set}
         />
-        <span className="unit">{control.unit}</span>
+        {isUnitShown && <span className="unit">{control.unit}</span>}
       </span>
       <ScaleSlider control={control} value={value} gesture={gesture} />
+      {control.ends && <span className="control-label end-label">{control.ends[1]}</span>}
     </div>
   )
 }

@@ -6,6 +6,7 @@ import { ChoiceList } from './choice-list.tsx'
 import { useGesture } from './gesture.ts'
 import { numbersEditors } from './numbers-editors.ts'
 import { SliderRow } from './slider-row.tsx'
+import { spokenLabel } from './spoken-label.ts'
 
 interface ControlProps<C extends Control> {
   readonly operationId: string
@@ -13,11 +14,13 @@ interface ControlProps<C extends Control> {
   readonly controlKey: string
   readonly control: C
   readonly value: ControlValue
+  /** False where the unit stands over a whole group. */
+  readonly isUnitShown?: boolean
 }
 
-function StepSlider({ stepId, controlKey, control, value }: ControlProps<SliderControl>) {
-  const gesture = useGesture(stepId, controlKey, control.label)
-  return <SliderRow control={control} value={value as number} gesture={gesture} />
+function StepSlider({ stepId, controlKey, control, value, isUnitShown }: ControlProps<SliderControl>) {
+  const gesture = useGesture(stepId, controlKey, spokenLabel(control))
+  return <SliderRow control={control} value={value as number} gesture={gesture} isUnitShown={isUnitShown} />
 }
 
 function ToggleRow({ stepId, controlKey, control, value }: ControlProps<ToggleControl>) {

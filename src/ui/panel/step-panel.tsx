@@ -5,7 +5,7 @@ import { Switch } from 'react-aria-components/Switch'
 
 import { isFree, isRemovable } from '../../edits/stack.ts'
 import { mayStandAt, useChain, useSelectedStep } from '../chain/selected-step.ts'
-import { StepControl } from '../controls/step-control.tsx'
+import { ControlList } from '../controls/control-list.tsx'
 import { stepRooms } from './step-rooms.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 
@@ -35,16 +35,7 @@ export function StepPanel() {
       </header>
       {!step.enabled && <p className="control-note">Switched off: colour passes unchanged.</p>}
       {Above && <Above key={`${step.id} above`} step={step} />}
-      {Object.entries(operation.controls).map(([key, control]) => (
-        <StepControl
-          key={`${step.id} ${key}`}
-          operationId={operation.id}
-          stepId={step.id}
-          controlKey={key}
-          control={control}
-          value={step.values[key] ?? control.initial}
-        />
-      ))}
+      <ControlList step={step} operation={operation} />
       {Below && <Below key={`${step.id} below`} step={step} />}
       <Group className="panel-actions" aria-label={`${operation.title} as a whole`}>
         {isFree(step) && (

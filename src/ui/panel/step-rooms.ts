@@ -6,6 +6,9 @@ import { InfraredRoom } from './infrared-room.tsx'
 import { SecondLightDoor } from '../lights/second-light-door.tsx'
 import { LightPicks, ShadePlace } from '../lights/second-light-rooms.tsx'
 import { ForgetTable, TableRoom } from '../tables/table-room.tsx'
+import { CurvePointsRoom } from '../tones/curve-points-room.tsx'
+import { GreyResponse } from '../tones/grey-response.tsx'
+import { TonalWeights } from '../tones/tonal-weights.tsx'
 import { InversionShortcut, ProbeShortcut } from './step-shortcuts.tsx'
 import { StrengthRoom } from './strength-room.tsx'
 import { VisibleRoom } from './visible-room.tsx'
@@ -26,4 +29,7 @@ export const stepRooms: Readonly<Record<string, StepRooms>> = {
   colourLut: { above: TableRoom, below: ForgetTable },
   hueTurn: { above: InversionShortcut },
   colourStrength: { below: StrengthRoom },
+  tonalBalance: { above: TonalWeights },
+  toneCurve: { below: CurvePointsRoom },
+  blackAndWhite: { above: GreyResponse },
 }

@@ -5,7 +5,7 @@ import { useMemo, type PointerEvent, type RefObject } from 'react'
 import type { Workbench } from '../../workbench/workbench.ts'
 import { panBy } from './picture-place.ts'
 import { keepMark, keepNeutral } from './probe-tool.ts'
-import { screen } from '../screen-store.ts'
+import { setPointer } from '../screen-store.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 
 /** CSS pixels of travel that make a press a drag (our choice). */
@@ -50,7 +50,7 @@ function handlersFor(workbench: Workbench, area: RefObject<HTMLDivElement | null
       const point = pointOf(event)
       const press = presses.get(event.pointerId)
       const place = workbench.placeAt(point.x, point.y)
-      screen.setState({ pointer: place })
+      setPointer(place)
       if (press && !press.moved && distance(point, press) < dragFromPx) return
       const roams = isProbing() && (!press || event.pointerType === 'touch')
       if (presses.size === 2 && press) {
@@ -77,7 +77,7 @@ function handlersFor(workbench: Workbench, area: RefObject<HTMLDivElement | null
     },
 
     onPointerLeave(event: PointerEvent) {
-      screen.setState({ pointer: null })
+      setPointer(null)
       if (isProbing() && event.pointerType !== 'touch') workbench.roam(null)
     },
   }

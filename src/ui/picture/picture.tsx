@@ -7,6 +7,7 @@ import { usePictureKeys } from './picture-keys.ts'
 import { usePicturePointer } from './picture-pointer.ts'
 import { usePictureWheel } from './picture-wheel.ts'
 import { StepLayers } from '../lights/step-layers.tsx'
+import { PlaceMarkers } from '../readings/place-markers.tsx'
 import { ProbeRing } from './probe-ring.tsx'
 import { screen } from '../screen-store.ts'
 import { SpokenReading } from './spoken-reading.tsx'
@@ -48,6 +49,7 @@ export function Picture() {
         {...keys}
       >
         <canvas ref={canvas} className="picture-canvas" />
+        <PlaceMarkers />
         <ProbeRing />
         <StepLayers />
       </div>

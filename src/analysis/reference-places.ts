@@ -1,0 +1,84 @@
+// A few places of a frame that stand for what is in it, so that a chain can show what it does to each: the colours and
+// levels of evenly spread squares fall into groups, and the evenest square next to the middle of each group is taken.
+import type { Overview } from '../frame/frame.ts'
+import { overviewColour } from '../frame/overview-colour.ts'
+
+export interface ReferencePlace {
+  readonly x: number
+  readonly y: number
+}
+
+/** Squares along the longer side, their half width in overview pixels, and rounds of grouping (our choice; it settles by then). */
+const squaresAcross = 48
+const squareRadius = 2
+const rounds = 12
+/** Colour counts so many times more than level: a stop of brightness is a step, a stop of ratio is another material (our choice). */
+const colourWeight = 2
+/** Level in shares of saturation below which a colour is mostly noise, and above which squares are clipped. */
+const darkest = 0.002
+const brightest = 0.97
+
+interface Square extends ReferencePlace {
+  /** log2 of the level, then of red and of blue to green. */
+  readonly at: readonly [number, number, number]
+  /** How far it is from its neighbours to the right and below. */
+  readonly uneven: number
+}
+
+const distance = (a: readonly number[], b: readonly number[]) =>
+  Math.hypot(a[0] - b[0], colourWeight * (a[1] - b[1]), colourWeight * (a[2] - b[2]))
+
+function squaresOf(overview: Overview): Square[] {
+  const side = Math.max(overview.width, overview.height) / squaresAcross
+  const across = Math.max(1, Math.floor(overview.width / side))
+  const down = Math.max(1, Math.floor(overview.height / side))
+  const read = (i: number, j: number) => {
+    const [r, g, b, peak] = overviewColour(overview, (i + 0.5) / across, (j + 0.5) / down, squareRadius)
+    const usable = Math.min(r, g, b) > darkest && peak < brightest
+    return usable ? ([Math.log2((r + g + b) / 3), Math.log2(r / g), Math.log2(b / g)] as const) : null
+  }
+  const grid = Array.from({ length: across * down }, (_, n) => read(n % across, Math.floor(n / across)))
+  return grid.flatMap((at, n) => {
+    const right = (n + 1) % across === 0 ? at : grid[n + 1]
+    const below = n + across < grid.length ? grid[n + across] : at
+    if (!at || !right || !below) return []
+    const uneven = distance(at, right) + distance(at, below)
+    return [{ x: ((n % across) + 0.5) / across, y: (Math.floor(n / across) + 0.5) / down, at, uneven }]
+  })
+}
+
+const meanOf = (squares: readonly Square[]) =>
+  [0, 1, 2].map((k) => squares.reduce((sum, { at }) => sum + at[k], 0) / squares.length)
+
+/** The squares parted into groups around means that move until they settle; they start evenly along the level. */
+function group(squares: readonly Square[], count: number): Square[][] {
+  const byLevel = squares.toSorted((a, b) => a.at[0] - b.at[0])
+  let means = Array.from({ length: count }, (_, k) => [...byLevel[Math.floor(((k + 0.5) / count) * byLevel.length)].at])
+  let groups: Square[][] = []
+  for (let round = 0; round < rounds; round++) {
+    groups = means.map(() => [])
+    for (const square of squares) {
+      const nearest = means.reduce(
+        (best, mean, k) => (distance(square.at, mean) < distance(square.at, means[best]) ? k : best),
+        0,
+      )
+      groups[nearest].push(square)
+    }
+    means = means.map((mean, k) => (groups[k].length ? meanOf(groups[k]) : mean))
+  }
+  return groups.filter((members) => members.length > 0)
+}
+
+/** At most `count` places, brightest first; fewer where the frame holds fewer usable squares, none where it holds none. */
+export function referencePlaces(overview: Overview, count: number): ReferencePlace[] {
+  const squares = squaresOf(overview)
+  if (squares.length < count) return []
+  return group(squares, count)
+    .map((members) => {
+      const mean = meanOf(members)
+      const cost = (square: Square) => distance(square.at, mean) + square.uneven
+      return members.reduce((best, square) => (cost(square) < cost(best) ? square : best))
+    })
+    .sort((a, b) => b.at[0] - a.at[0])
+    .map(({ x, y }) => ({ x, y }))
+}
