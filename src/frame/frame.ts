@@ -45,8 +45,8 @@ export interface LinearData {
 export type SensorData = MosaicData | LinearData
 
 /**
- * Area average of whole CFA cells, `cameraRgb` at unity gain in 0…1 (noise below 0 kept), RGBA interleaved;
- * alpha is the largest normalised photosite of the area: 1 means something in it is clipped.
+ * Area average of whole CFA cells, all colours about one centre, `cameraRgb` at unity gain in 0…1 (noise below 0 kept), RGBA
+ * interleaved; alpha is the largest normalised photosite that the average draws on: 1 means something in it is clipped.
  */
 export interface Overview {
   readonly width: number

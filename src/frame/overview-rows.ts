@@ -1,6 +1,5 @@
-// Sums the rows of sensor data that make one overview row. Raw codes in, `cameraRgb` sums (RGB interleaved) and largest
-// normalised photosites out. Every photosite passes here while a frame opens, hence the loop of its own for Bayer: it sums
-// codes of whole cells and makes them `cameraRgb` once per overview pixel.
+// Sums the rows of sensor data that make one overview row, whole cells as they lie. Raw codes in, `cameraRgb` sums (RGB
+// interleaved) and largest normalised photosites out. Bayer mosaics have sums of their own, see `bayer-overview.ts`.
 import type { LinearData, MosaicData } from './frame.ts'
 import type { PhotositeTable } from './photosite-table.ts'
 
@@ -18,62 +17,7 @@ function larger(a: number, b: number): number {
   return a + (more & ~(more >> 31))
 }
 
-/** Rows `from` to `to` (not included) of a mosaic in 2×2 cells; `from`, `to` and all edges are even. */
-export function sumBayerRows(
-  mosaic: MosaicData,
-  table: PhotositeTable,
-  from: number,
-  to: number,
-  edges: Edges,
-  { sums, largest }: RowSums,
-): void {
-  const { codes, width } = mosaic
-  const [colourA, colourB, colourC, colourD] = table.colours
-  const [blackA, blackB, blackC, blackD] = table.black
-  const [scaleA, scaleB, scaleC, scaleD] = table.scale
-  for (let place = 0; place < edges.length - 1; place++) {
-    const left = edges[place]
-    const right = edges[place + 1]
-    let sumA = 0
-    let sumB = 0
-    let sumC = 0
-    let sumD = 0
-    let mostA = 0
-    let mostB = 0
-    let mostC = 0
-    let mostD = 0
-    for (let y = from; y < to; y += 2) {
-      const end = y * width + right
-      for (let i = y * width + left; i < end; i += 2) {
-        const a = codes[i]
-        const b = codes[i + 1]
-        const c = codes[i + width]
-        const d = codes[i + width + 1]
-        sumA += a
-        sumB += b
-        sumC += c
-        sumD += d
-        mostA = larger(mostA, a)
-        mostB = larger(mostB, b)
-        mostC = larger(mostC, c)
-        mostD = larger(mostD, d)
-      }
-    }
-    const cells = ((right - left) * (to - from)) / 4
-    sums[place * 3 + colourA] += (sumA - cells * blackA) * scaleA
-    sums[place * 3 + colourB] += (sumB - cells * blackB) * scaleB
-    sums[place * 3 + colourC] += (sumC - cells * blackC) * scaleC
-    sums[place * 3 + colourD] += (sumD - cells * blackD) * scaleD
-    largest[place] = Math.max(
-      (mostA - blackA) * scaleA,
-      (mostB - blackB) * scaleB,
-      (mostC - blackC) * scaleC,
-      (mostD - blackD) * scaleD,
-    )
-  }
-}
-
-/** The same rows of a mosaic with any pattern. */
+/** Rows `from` to `to` (not included) of a mosaic with any pattern. */
 export function sumMosaicRows(
   { codes, width }: MosaicData,
   table: PhotositeTable,

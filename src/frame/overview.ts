@@ -1,8 +1,9 @@
 // The overview: a frame averaged down to about two megapixels of `cameraRgb` at unity gain, alpha the largest normalised
-// photosite of each area. Whole cells are averaged, so it needs no demosaicing and shows clipping everywhere downstream.
+// photosite that went into each. Whole cells are averaged, so it needs no demosaicing and shows clipping everywhere downstream.
+import { bayerRowSummer } from './bayer-overview.ts'
 import { sensorCell } from './cell.ts'
 import type { Overview, SensorData } from './frame.ts'
-import { type Edges, type RowSums, sumBayerRows, sumLinearRows, sumMosaicRows } from './overview-rows.ts'
+import { type Edges, type RowSums, sumLinearRows, sumMosaicRows } from './overview-rows.ts'
 import { photositeTable } from './photosite-table.ts'
 
 /** Largest overview in pixels: with whole cells it keeps overviews between 0.8 and 3.2 megapixels (our choice). */
@@ -21,19 +22,21 @@ function edgesAlong(length: number, cell: number, scale: number): Int32Array {
   return Int32Array.from({ length: Math.ceil(end / scale) + 1 }, (_, i) => Math.min(i * scale, end))
 }
 
-type SumRows = (from: number, to: number, edges: Edges, row: RowSums) => void
+/** Writes the sums of overview row `top`. */
+type SumRow = (top: number, row: RowSums) => void
 
-/** The loop over rows that fits the sensor. */
-function rowSummer(sensor: SensorData, cellSize: number): SumRows {
-  if (sensor.kind === 'linear') return (from, to, edges, row) => sumLinearRows(sensor, from, to, edges, row)
+/** The loop over rows that fits the sensor; rows are asked for from top to bottom. */
+function rowSummer(sensor: SensorData, cellSize: number, columns: Edges, rows: Edges): SumRow {
+  if (sensor.kind === 'linear') return (top, row) => sumLinearRows(sensor, rows[top], rows[top + 1], columns, row)
   const table = photositeTable(sensor)
-  const sum = cellSize === 2 && table.columns === 2 && table.rows === 2 ? sumBayerRows : sumMosaicRows
-  return (from, to, edges, row) => sum(sensor, table, from, to, edges, row)
+  if (cellSize === 2 && table.columns === 2 && table.rows === 2) return bayerRowSummer(sensor, table, columns, rows)
+  return (top, row) => sumMosaicRows(sensor, table, rows[top], rows[top + 1], columns, row)
 }
 
 /**
  * Makes the overview of upright sensor data. Overview pixel i spans sensor pixels i·scale … (i+1)·scale; the last one may
- * reach beyond the frame and then averages the whole cells inside it, or repeats its neighbour where there is none.
+ * reach beyond the frame and then averages the whole cells inside it, or repeats its neighbour where there is none. Pixels of
+ * Bayer mosaics also draw on the photosites that border on theirs.
  * One-channel sensors give three equal channels.
  */
 export function makeOverview(sensor: SensorData): Overview {
@@ -50,14 +53,14 @@ export function makeOverview(sensor: SensorData): Overview {
   const [redAt, blueAt] = red ? [0, 2] : [1, 1]
   const cellsAcross = Float64Array.from({ length: across }, (_, i) => (columns[i + 1] - columns[i]) / cell.size)
 
-  const sumRows = rowSummer(sensor, cell.size)
+  const sumRow = rowSummer(sensor, cell.size, columns, rows)
 
   const rgba = new Float32Array(width * height * 4)
   const row = { sums: new Float64Array(across * 3), largest: new Float64Array(across) }
   for (let top = 0; top < down; top++) {
     row.sums.fill(0)
     row.largest.fill(-Infinity)
-    sumRows(rows[top], rows[top + 1], columns, row)
+    sumRow(top, row)
     const cellsDown = (rows[top + 1] - rows[top]) / cell.size
     for (let left = 0, at = 0, to = top * width * 4; left < across; left++, at += 3, to += 4) {
       const share = 1 / (cellsDown * cellsAcross[left])

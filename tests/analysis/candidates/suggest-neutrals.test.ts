@@ -23,7 +23,7 @@ function cellsOf(light: Light) {
 /** Sky above, leaves below, a wall among them. */
 function meadow(): Light {
   const random = randomNumbers(5)
-  const leaf = Float32Array.from({ length: (size.width / 8) * (size.height / 8) }, () => 0.5 + 0.6 * random())
+  const leaf = Float32Array.from({ length: (size.width / 8) * (size.height / 8) }, () => 0.4 + 0.7 * random())
   return (x, y, colour) => {
     if (x > 350 && x < 450 && y > 150 && y < 260) return wall[colour]
     if (y < 180) return sky[colour]
