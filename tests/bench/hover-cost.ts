@@ -24,11 +24,11 @@ export interface HoverCost {
   readonly moving: number
 }
 
-const canvas = { width: 1600, height: 1000 }
-const frame = { frameWidth: 6000, frameHeight: 4000 }
+export const canvas = { width: 1600, height: 1000 }
+export const frame = { frameWidth: 6000, frameHeight: 4000 }
 const rounds = 12
 
-const facts: FrameFacts = {
+export const facts: FrameFacts = {
   meanCameraRgb: [0.34, 0.24, 0.18],
   referenceNeutral: [0.5, -0.4],
   noise: { fullScaleElectrons: 40_000, readNoiseElectrons: 4 },
@@ -38,8 +38,7 @@ const facts: FrameFacts = {
 }
 
 /** Light and shade with two materials of different colour, a little noise, and a share beyond saturation. */
-function paintedOverview(): Overview {
-  const [width, height] = [1732, 1155]
+export function paintedOverview(width = 1732, height = 1155): Overview {
   const rgba = new Float32Array(width * height * 4)
   for (let y = 0, i = 0; y < height; y++) {
     for (let x = 0; x < width; x++, i += 4) {
@@ -54,20 +53,20 @@ function paintedOverview(): Overview {
 }
 
 /** Draws each in turn, so that a busy machine slows all of them alike; the best of several rounds counts. */
-function bestOf<Name extends string>(draws: Record<Name, () => void>): Record<Name, number> {
+export async function bestOf<Name extends string>(draws: Record<Name, () => unknown>): Promise<Record<Name, number>> {
   const names = Object.keys(draws) as Name[]
   const best = Object.fromEntries(names.map((name) => [name, Infinity])) as Record<Name, number>
   for (let round = 0; round < rounds; round++) {
     for (const name of names) {
       const started = performance.now()
-      draws[name]()
+      await draws[name]()
       best[name] = Math.min(best[name], performance.now() - started)
     }
   }
   return best
 }
 
-export function measureHover(): HoverCost {
+export async function measureHover(): Promise<HoverCost> {
   const renderer = createCanvasContext(new OffscreenCanvas(1, 1))
   renderer.setSize(canvas.width, canvas.height, false)
   const gl = renderer.getContext() as WebGL2RenderingContext
@@ -93,7 +92,7 @@ export function measureHover(): HoverCost {
     pass.draw(material, target, target ?? canvas)
   }
   const finish = () => gl.readPixels(0, 0, 1, 1, gl.RGBA, gl.UNSIGNED_BYTE, pixel)
-  const best = bestOf({
+  const best = await bestOf({
     copy() {
       draw(plain)
       finish()
