@@ -1,7 +1,7 @@
 // Bytes of a raw file to a frame: the same code in the browser's worker and in Node. Synchronous but for the fingerprint,
 // which is worked out meanwhile.
 import type { Frame } from '../frame/frame.ts'
-import { makeFrameFacts } from '../frame/frame-facts.ts'
+import { frameCells, makeFrameFacts } from '../frame/frame-facts.ts'
 import { estimateNoise } from '../frame/noise-model.ts'
 import { makeOverview } from '../frame/overview.ts'
 import { sensorHistogram } from '../frame/sensor-histogram.ts'
@@ -62,10 +62,12 @@ export async function decodeFrame(libraw: LibRaw, order: DecodeOrder): Promise<F
     const overview = makeOverview(sensor)
     const noise = dngNoise(directories) ?? estimateNoise(sensor, metadata.iso)
     const matrix = cameraToXyz(opened.metadata)
-    const facts = makeFrameFacts(sensor, overview, noise, matrix, matrix ? daylightNeutral(opened.metadata) : undefined)
+    const cells = frameCells(sensor, overview, noise)
+    const daylight = matrix ? daylightNeutral(opened.metadata) : undefined
+    const facts = makeFrameFacts(sensor, overview, cells, noise, matrix, daylight)
     const histogram = sensorHistogram(sensor)
     const damage = damageWarnings(libraw.takeMessages())
-    return { sensor, overview, histogram, facts, metadata, warnings: [...warnings, ...damage] }
+    return { sensor, overview, cells, histogram, facts, metadata, warnings: [...warnings, ...damage] }
   })
   return { fileName, fingerprint: await fingerprint, ...frame }
 }

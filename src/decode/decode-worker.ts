@@ -30,6 +30,12 @@ async function startDecoder(fileName: string): Promise<LibRaw> {
   return libraw
 }
 
+/** What is handed over instead of being copied. */
+function pixelBuffers({ sensor, overview, cells }: Frame): ArrayBuffer[] {
+  const arrays = [sensor.codes, overview.rgba, cells.rgb, cells.valid, cells.unsmoothed, cells.unclipped]
+  return arrays.map(({ buffer }) => buffer as ArrayBuffer)
+}
+
 async function decodeFile(file: File, receive: Remote<ReceivePreview> | null): Promise<DecodeAnswer> {
   try {
     const [libraw, bytes] = await Promise.all([startDecoder(file.name), readBytes(file)])
@@ -38,7 +44,7 @@ async function decodeFile(file: File, receive: Remote<ReceivePreview> | null): P
       bytes,
       onPreview: (jpeg) => void receive?.(new Blob([jpeg], { type: 'image/jpeg' })),
     })
-    return transfer({ frame }, [frame.sensor.codes.buffer, frame.overview.rgba.buffer] as ArrayBuffer[])
+    return transfer({ frame }, pixelBuffers(frame))
   } catch (thrown) {
     if (thrown instanceof DecodeError) return { failure: thrown.failure }
     const words = thrown instanceof Error ? thrown.message : String(thrown)

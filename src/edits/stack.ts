@@ -129,3 +129,10 @@ export function withProbe(chain: Chain, probe: Probe | null): Chain {
   if (!step) return addStep(chain, 'neutral', gains)
   return setValues(setEnabled(chain, step.id, true), step.id, gains)
 }
+
+/** Gains of the neutral step; null where the chain has none or it is switched off. */
+export function neutralGains(chain: Chain): Probe | null {
+  const step = chain.find((candidate) => placeOf(candidate) === 'neutral')
+  if (!step?.enabled) return null
+  return { redStops: Number(step.values.redStops), blueStops: Number(step.values.blueStops) }
+}

@@ -29,10 +29,11 @@ export function frameCells(sensor: SensorData, overview: Overview, noise: NoiseM
   return makeCellGrid(overview, noise, (overview.scale / size) ** 2 * Math.max(counts[0], 1))
 }
 
-/** The facts of upright sensor data and its overview. `cameraToXyz` and `daylightNeutral` as in `FrameFacts`. */
+/** The facts of upright sensor data, its overview and its cells. `cameraToXyz` and `daylightNeutral` as in `FrameFacts`. */
 export function makeFrameFacts(
   sensor: SensorData,
   overview: Overview,
+  cells: CellGrid,
   noise: NoiseModel,
   cameraToXyz: readonly number[] | null,
   daylightNeutral?: FrameFacts['daylightNeutral'],
@@ -40,7 +41,7 @@ export function makeFrameFacts(
   const meanCameraRgb = meanOf(overview)
   return {
     meanCameraRgb,
-    referenceNeutral: findOpeningNeutral(frameCells(sensor, overview, noise), meanCameraRgb),
+    referenceNeutral: findOpeningNeutral(cells, meanCameraRgb),
     noise,
     cameraToXyz,
     daylightNeutral,

@@ -1,6 +1,8 @@
 // A frame: one opened photograph as sensor data and facts about it. Everything here is already upright
 // (the decode worker turns the mosaic once), so that nothing downstream ever asks about orientation.
 
+import type { CellGrid } from './cell-grid.ts'
+
 /** Colour of one photosite: 0 red, 1 green, 2 blue. One-channel sensors carry 1 everywhere. */
 export type CfaColour = 0 | 1 | 2
 
@@ -117,6 +119,8 @@ export interface Frame {
   readonly sensor: SensorData
   readonly overview: Overview
   readonly histogram: SensorHistogram
+  /** The smoothed cells of the overview: what judgements about the whole frame start from. */
+  readonly cells: CellGrid
   readonly facts: FrameFacts
   readonly metadata: ExposureMetadata
   /** Sentences about damage that decoding survived. */

@@ -11,6 +11,7 @@ import { createChainPlanes } from './chain-planes.ts'
 import { colourBefore } from './colour-before.ts'
 import { createEditCommands } from './edit-commands.ts'
 import { createExportCommand } from './export-command.ts'
+import { followOffers } from './follow-offers.ts'
 import { followPlanes } from './follow-planes.ts'
 import { createFrameCache } from './frame-cache.ts'
 import { createHandOver } from './hand-over.ts'
@@ -64,6 +65,7 @@ export function createWorkbench(): Workbench {
   })
 
   followPlanes({ session, edits, planes, shown: picture.shown })
+  followOffers({ session, edits, shown: picture.shown })
 
   return {
     session,

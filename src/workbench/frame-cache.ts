@@ -5,8 +5,9 @@ import type { Frame } from '../frame/frame.ts'
 const budgetBytes = 700 * 2 ** 20
 
 /** Memory of a frame's pixels in bytes. */
-function frameBytes(frame: Frame): number {
-  return frame.sensor.codes.byteLength + frame.overview.rgba.byteLength
+function frameBytes({ sensor, overview, cells }: Frame): number {
+  const arrays = [sensor.codes, overview.rgba, cells.rgb, cells.unsmoothed]
+  return arrays.reduce((sum, { byteLength }) => sum + byteLength, 0)
 }
 
 export interface FrameCache {

@@ -18,6 +18,7 @@ export function createSessionStore(): SessionStore {
     tool: 'pan',
     sampleRadiusPx: firstSampleRadiusPx,
     probe: null,
+    offers: null,
     probeTarget: null,
     reachOf: null,
     preview: null,

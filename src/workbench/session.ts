@@ -1,6 +1,7 @@
 // What the screen shows, as plain data: the roll, the shown frame, the probe, the view, work in progress and messages.
 // Pixels never live here; the chain of a frame lives in the edit store.
 import type { LightTarget } from '../edits/light-picks.ts'
+import type { NeutralOffers } from '../analysis/candidates/neutral-offers.ts'
 import type { Chain } from '../edits/stack.ts'
 import type { ExposureMetadata, FrameFacts, SensorHistogram } from '../frame/frame.ts'
 import type { ClippingShown } from '../gpu/picture-request.ts'
@@ -102,6 +103,8 @@ export interface Session {
   /** Radius of the sample in sensor pixels. */
   readonly sampleRadiusPx: number
   readonly probe: Probe | null
+  /** What the shown frame offers as its neutral, or null while that is being found out. */
+  readonly offers: NeutralOffers | null
   /** What the probe picks for: null is the frame's neutral. */
   readonly probeTarget: LightTarget | null
   /** The step whose reach is laid over the picture while it is the selected one. */

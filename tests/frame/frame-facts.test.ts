@@ -1,12 +1,15 @@
 // The facts a frame opens with: means that are plain means, and an opening neutral that leaves no net colour.
 import { describe, expect, it } from 'vitest'
-import { makeFrameFacts } from '../../src/frame/frame-facts.ts'
+import { frameCells, makeFrameFacts } from '../../src/frame/frame-facts.ts'
 import type { CfaColour, SensorData } from '../../src/frame/frame.ts'
 import { makeOverview } from '../../src/frame/overview.ts'
 import { makeMosaic, oneChannel } from '../support/synthetic-sensor.ts'
 
 const noise = { fullScaleElectrons: 50000, readNoiseElectrons: 3 }
-const facts = (sensor: SensorData) => makeFrameFacts(sensor, makeOverview(sensor), noise, null)
+const facts = (sensor: SensorData) => {
+  const overview = makeOverview(sensor)
+  return makeFrameFacts(sensor, overview, frameCells(sensor, overview, noise), noise, null)
+}
 
 /** Two materials in halves: log2 R/G and B/G of the plain mean are the means of theirs. */
 const left = [0.5, 0.2, 0.05]

@@ -23,15 +23,10 @@ export function describeMode(features: ModeFeatures, filterNm: number | undefine
   if (area > large) words.push('a large part of the frame')
   else if (area < small) words.push('a small area')
   // From about 700 nm the two ends are no longer foliage and sky for certain.
-  const ends =
-    filterNm !== undefined && filterNm < foliageNamedBelowNm
-      ? ['foliage', 'sky']
-      : ['the lowest and', 'the highest red to blue']
-  const named = ends[0] === 'foliage'
-  if (Math.abs(along - neutralAlong) < middle)
-    words.push(named ? 'between foliage and sky' : 'red to blue in the middle of the frame’s range')
-  else if (along < 0.2) words.push(named ? 'close to foliage' : 'among the lowest red to blue')
-  else if (along > 0.95) words.push(named ? 'close to the sky' : 'among the highest red to blue')
+  const named = filterNm !== undefined && filterNm < foliageNamedBelowNm
+  if (Math.abs(along - neutralAlong) < middle) words.push(named ? 'between foliage and sky' : 'mid-range red to blue')
+  else if (along < 0.2) words.push(named ? 'close to foliage' : 'low red to blue')
+  else if (along > 0.95) words.push(named ? 'close to the sky' : 'high red to blue')
   return words.join(', ')
 }
 

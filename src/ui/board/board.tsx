@@ -6,6 +6,7 @@ import type { Marks } from '../../edits/marks.ts'
 import { BlendBar } from './blend-bar.tsx'
 import { thumbnailSize } from './finished-thumbnail.tsx'
 import { MarkList } from './mark-list.tsx'
+import { OfferList } from './offer-list.tsx'
 import { useNeutralPreview, usePresentNeutral } from './neutral-preview.ts'
 import { IconButton } from '../icon-button.tsx'
 import { keepMark } from '../picture/probe-tool.ts'
@@ -35,7 +36,7 @@ export function Board() {
     <>
       <div className="board">
         <header className="board-head">
-          <h3>{marks.length === 1 ? '1 mark' : `${marks.length} marks`}</h3>
+          <h3>{marks.length === 0 ? 'Marks' : marks.length === 1 ? '1 mark' : `${marks.length} marks`}</h3>
           <IconButton
             label="Keep the frame’s neutral as a mark"
             isDisabled={present === null}
@@ -53,10 +54,11 @@ export function Board() {
         </header>
         {marks.length === 0 && (
           <p className="board-hint">
-            Marks are neutrals kept to choose from. While you probe, shift with a click keeps one and changes nothing.
+            Marks are neutrals kept to choose from. While you probe, shift with a click keeps one.
           </p>
         )}
         <MarkList marks={marks} size={size} blended={blended} onToggleBlend={toggle} />
+        <OfferList />
       </div>
       {first && !second && <p className="blend-bar">Choose a second mark to blend with {first.name}.</p>}
       {first && second && (

@@ -1,5 +1,4 @@
-// One mark: the finished picture that it would give, its lamp for blending, its name and its menu. Pointing at the picture or
-// focusing it shows it large; pressing it adopts it. A finger cannot point, so its first press shows and the next adopts.
+// One mark: the finished picture that it would give, its lamp for blending, its name and its menu.
 import { Pin } from 'lucide-react'
 import { useRef, useState, type KeyboardEvent } from 'react'
 
@@ -9,7 +8,7 @@ import { gainsText } from './gains-text.ts'
 import type { ListDrag } from './list-drag.ts'
 import { MarkMenu } from './mark-menu.tsx'
 import { MarkName } from './mark-name.tsx'
-import { pointAtNeutral, screen } from '../screen-store.ts'
+import { useNeutralFace } from './neutral-face.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 
 /** Id of the words, somewhere on the page, that say which keys a mark takes. */
@@ -39,30 +38,27 @@ export function MarkCard(props: MarkCardProps) {
   const workbench = useWorkbench()
   const [isEditing, setEditing] = useState(false)
   const face = useRef<HTMLButtonElement>(null)
-  const touched = useRef(false)
   const tabIndex = isCurrent ? 0 : -1
   const { id, name, gains, pinned } = mark
 
-  const point = () => pointAtNeutral({ name, gains })
-  const leave = () => pointAtNeutral(null)
-  const adopt = () => {
-    pointAtNeutral(null)
-    workbench.adoptNeutral(gains, `Neutral of ${name}`)
-  }
+  const handlers = useNeutralFace({ name, gains }, `Neutral of ${name}`)
   const press = (event: KeyboardEvent) => {
     const side = event.key === 'ArrowUp' ? -1 : event.key === 'ArrowDown' ? 1 : 0
     if (event.ctrlKey || event.metaKey || event.altKey) return
     if (event.key === 'Delete') props.onRemove()
     else if (event.key === 'F2') setEditing(true)
-    else if (event.key === 'Escape' && screen.getState().pointed) pointAtNeutral(null)
-    else if (side === 0) return
+    else if (side === 0) return handlers.onKeyDown(event)
     else if (event.shiftKey) props.onMove(index + side)
     else props.onFocusMark(index + side)
     event.preventDefault()
     event.stopPropagation()
   }
   const actions = [
-    { id: 'adopt', label: 'Make it the frame’s neutral', act: adopt },
+    {
+      id: 'adopt',
+      label: 'Make it the frame’s neutral',
+      act: () => workbench.adoptNeutral(gains, `Neutral of ${name}`),
+    },
     { id: 'rename', label: 'Rename', act: () => setEditing(true) },
     { id: 'pin', label: pinned ? 'Unpin' : 'Pin to the front', act: () => workbench.pinMark(id, !pinned) },
     { id: 'earlier', label: 'Move up', isDisabled: index === 0, act: () => props.onMove(index - 1) },
@@ -89,23 +85,13 @@ export function MarkCard(props: MarkCardProps) {
         aria-label={`${name}: ${gainsText(gains)} stop${isPresent ? ', the frame’s neutral' : ''}`}
         aria-describedby={markHintId}
         {...drag.handlers(index)}
-        onPointerEnter={(event) => event.pointerType !== 'touch' && point()}
-        onPointerLeave={(event) => event.pointerType !== 'touch' && leave()}
-        onPointerDownCapture={(event) => {
-          touched.current = event.pointerType === 'touch' && screen.getState().pointed?.gains !== gains
-        }}
+        {...handlers}
         onFocus={() => {
           props.onCurrent()
-          point()
+          handlers.onFocus()
         }}
-        onBlur={leave}
         onKeyDown={press}
-        onClick={() => {
-          if (drag.endsDrag()) return
-          if (touched.current) point()
-          else adopt()
-          touched.current = false
-        }}
+        onClick={() => !drag.endsDrag() && handlers.onClick()}
       >
         <FinishedThumbnail picture={picture} size={size} />
       </button>

@@ -1,13 +1,12 @@
 // What is pointed at on the board is shown in the picture, and no longer than that.
-import { useEffect } from 'react'
+import { useEffect, useMemo } from 'react'
 import { useStore } from 'zustand'
 
 import type { NeutralGains } from '../../edits/marks.ts'
-import { withProbe } from '../../edits/stack.ts'
-import { operations } from '../../operations/index.ts'
+import { neutralGains, withProbe } from '../../edits/stack.ts'
 import { useChain } from '../chain/selected-step.ts'
 import { pointAtNeutral, screen } from '../screen-store.ts'
-import { useShownEdit, useWorkbench } from '../workbench-context.tsx'
+import { useWorkbench } from '../workbench-context.tsx'
 
 /** Keeps the picture's preview in step with what is pointed at and with the chain under it. */
 export function useNeutralPreview(): void {
@@ -22,11 +21,8 @@ export function useNeutralPreview(): void {
   useEffect(() => () => pointAtNeutral(null), [])
 }
 
-const neutralIds = new Set(operations.filter(({ place }) => place === 'neutral').map(({ id }) => id))
-
 /** The gains of the frame's own neutral; null where it has none or it is switched off. */
 export function usePresentNeutral(): NeutralGains | null {
-  const step = useShownEdit((edit) => edit?.chain.find(({ operation }) => neutralIds.has(operation)))
-  if (!step?.enabled) return null
-  return { redStops: Number(step.values.redStops), blueStops: Number(step.values.blueStops) }
+  const chain = useChain()
+  return useMemo(() => neutralGains(chain), [chain])
 }

@@ -1,4 +1,5 @@
 // Taking the probe up and putting it away, the same for button, key and touch.
+import { neutralGains } from '../../edits/stack.ts'
 import type { Workbench } from '../../workbench/workbench.ts'
 import { pictureArea } from './picture-place.ts'
 import { screen } from '../screen-store.ts'
@@ -28,12 +29,8 @@ export function keepMark(workbench: Workbench): void {
   const { probe, tool } = workbench.session.getState()
   if (probe) return workbench.markProbe()
   if (tool === 'probe') return
-  const step = workbench.edit
-    .getState()
-    .shown?.chain.find(({ enabled, operation }) => enabled && operation === 'neutral')
-  if (!step) return
-  const { redStops, blueStops } = step.values
-  workbench.addMark({ redStops: Number(redStops), blueStops: Number(blueStops) }, null)
+  const gains = neutralGains(workbench.edit.getState().shown?.chain ?? [])
+  if (gains) workbench.addMark(gains, null)
 }
 
 /** Puts the probe away and leaves everything as it was before it was taken up. */

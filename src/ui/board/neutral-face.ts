@@ -1,0 +1,37 @@
+// How a neutral is taken by its picture: pointing at it or focusing it shows it in the large picture, pressing it adopts it. A
+// finger cannot point, so its first press shows and the next adopts.
+import { type KeyboardEvent, type PointerEvent, useRef } from 'react'
+
+import { pointAtNeutral, type PointedNeutral, screen } from '../screen-store.ts'
+import { useWorkbench } from '../workbench-context.tsx'
+
+/** Handlers for the button that carries the picture; `changeName` is what undo will name. */
+export function useNeutralFace(neutral: PointedNeutral, changeName: string) {
+  const workbench = useWorkbench()
+  const isFirstTouch = useRef(false)
+  const show = () => pointAtNeutral(neutral)
+  const leave = () => pointAtNeutral(null)
+  return {
+    onPointerEnter: (event: PointerEvent) => event.pointerType !== 'touch' && show(),
+    onPointerLeave: (event: PointerEvent) => event.pointerType !== 'touch' && leave(),
+    onPointerDownCapture(event: PointerEvent) {
+      isFirstTouch.current = event.pointerType === 'touch' && screen.getState().pointed?.gains !== neutral.gains
+    },
+    onFocus: show,
+    onBlur: leave,
+    onKeyDown(event: KeyboardEvent) {
+      if (event.key !== 'Escape' || !screen.getState().pointed) return
+      event.preventDefault()
+      event.stopPropagation()
+      leave()
+    },
+    onClick() {
+      if (isFirstTouch.current) show()
+      else {
+        leave()
+        workbench.adoptNeutral(neutral.gains, changeName)
+      }
+      isFirstTouch.current = false
+    },
+  }
+}
