@@ -142,6 +142,49 @@ describe('marks', () => {
   })
 })
 
+const offers = [
+  ['place 0', 'bright, even', 0.5],
+  ['place 1', 'between foliage and sky', 0.75],
+  ['place 2', 'dark', 1],
+  ['foliage', 'foliage', 1.5],
+  ['grey world', 'average of all light (grey world)', 0.25],
+].map(([id, reason, redStops]) => ({
+  id: String(id),
+  reason: String(reason),
+  gains: { redStops: Number(redStops), blueStops: -1 },
+  place: id === 'grey world' ? null : { x: 0.5, y: 0.25 },
+  isGrey: id !== 'foliage',
+}))
+
+describe('suggestions', () => {
+  it('shows the best with their reasons, previews, adopts and keeps them as marks', async () => {
+    const { workbench, stepOf } = await openBench()
+    await expect.element(page.getByText('Looking for suggestions')).toBeVisible()
+    workbench.session.setState({ offers: { offers, colourLeft: true } })
+    const suggestion = (words: string) => board().getByRole('button', { name: new RegExp(`^${words}; red`) })
+    await userEvent.hover(suggestion('Bright, even'))
+    const chain = () => workbench.edit.getState().shown!.chain
+    await expect.poll(() => workbench.session.getState().preview).toEqual(withProbe(chain(), offers[0].gains))
+    await board().getByRole('button', { name: 'Keep as a mark: Foliage' }).click()
+    const [mark] = workbench.edit.getState().shown!.marks
+    expect(mark).toMatchObject({ gains: offers[3].gains, place: offers[3].place, name: 'A' })
+    suggestion('Bright, even').element().focus()
+    await key('{ArrowDown}{Enter}')
+    expect(stepOf('neutral').values).toMatchObject(offers[1].gains)
+    await expect.element(page.getByRole('button', { name: 'Undo: Suggested neutral' })).toBeVisible()
+    expect(suggestion('Average').query()).toBe(null)
+    await board().getByRole('button', { name: '1 more' }).click()
+    await expect.element(suggestion('Average of all light .grey world.')).toBeVisible()
+    expect(await brokenRules()).toEqual([])
+  })
+
+  it('says where no colour is left', async () => {
+    const { workbench } = await openBench()
+    workbench.session.setState({ offers: { offers: offers.slice(-1), colourLeft: false } })
+    await expect.element(page.getByText(/^No colour is left in this frame/)).toBeVisible()
+  })
+})
+
 describe('column', () => {
   it('folds away and comes back', async () => {
     await openBoard()

@@ -28,9 +28,9 @@ export interface NeutralOffers {
 const firstPlaces = 3
 
 const averages: readonly (readonly [kind: AutomaticNeutral, reason: string])[] = [
-  ['plain mean', 'average of the whole frame, by ratios'],
-  ['grey world', 'average of the whole frame, by light (grey world)'],
-  ['shades of grey', 'average that leans to bright parts (shades of grey)'],
+  ['plain mean', 'average of all ratios'],
+  ['grey world', 'average of all light (grey world)'],
+  ['shades of grey', 'average of the bright parts (shades of grey)'],
 ]
 
 function fromRatios(id: string, [u, v]: readonly [number, number], reason: string): NeutralOffer {

@@ -45,7 +45,7 @@ export function Board() {
             <Plus />
           </IconButton>
           <IconButton
-            label="Export the board as one sheet"
+            label="Save the board as one sheet"
             isDisabled={marks.length === 0}
             onPress={() => void workbench.exportBoard()}
           >
