@@ -8,7 +8,7 @@ export interface ReferencePlace {
   readonly y: number
 }
 
-/** Squares along the longer side, their half width in overview pixels, and rounds of grouping (our choice; it settles by then). */
+/** Squares along the longer side, the outermost left out, their half width in overview pixels, and rounds of grouping (our choice; it settles by then). */
 const squaresAcross = 48
 const squareRadius = 2
 const rounds = 12
@@ -38,10 +38,11 @@ function squaresOf(overview: Overview): Square[] {
     return usable ? ([Math.log2((r + g + b) / 3), Math.log2(r / g), Math.log2(b / g)] as const) : null
   }
   const grid = Array.from({ length: across * down }, (_, n) => read(n % across, Math.floor(n / across)))
+  const isEdge = (n: number) => n % across === 0 || (n + 1) % across === 0 || n < across || n >= grid.length - across
   return grid.flatMap((at, n) => {
     const right = (n + 1) % across === 0 ? at : grid[n + 1]
     const below = n + across < grid.length ? grid[n + across] : at
-    if (!at || !right || !below) return []
+    if (!at || !right || !below || isEdge(n)) return []
     const uneven = distance(at, right) + distance(at, below)
     return [{ x: ((n % across) + 0.5) / across, y: (Math.floor(n / across) + 0.5) / down, at, uneven }]
   })

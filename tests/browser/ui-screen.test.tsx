@@ -71,7 +71,7 @@ describe('bench', () => {
 describe('dialogs', () => {
   it('export what was chosen and break no accessibility rule', async () => {
     const { callsOf } = await openBench()
-    await page.getByRole('button', { name: 'Export' }).click()
+    await page.getByRole('button', { name: 'Export', exact: true }).click()
     expect(await brokenRules()).toEqual([])
     await page.getByRole('button', { name: /Format/ }).click()
     await page.getByRole('option', { name: 'JPEG' }).click()

@@ -9,8 +9,8 @@ import { useSession, useWorkbench } from '../workbench-context.tsx'
 interface ClippingTableProps {
   readonly caption: string
   readonly columns: readonly [low: string, high: string]
-  /** For each channel its shares at the low and at the high end. */
-  readonly shares: readonly (readonly [low: number, high: number])[]
+  /** For each channel its shares at the low and at the high end; null while they are not known. */
+  readonly shares: readonly (readonly [low: number | null, high: number | null])[]
   readonly marks: Exclude<ClippingShown, 'none'>
   readonly button: string
 }
@@ -42,7 +42,7 @@ export function ClippingTable({ caption, columns, shares, marks, button }: Clipp
                 {shares.length === 1 ? 'All' : channelNames[channel]}
               </th>
               {ends.map((share, end) => (
-                <td key={columns[end]}>{shareText(share)}</td>
+                <td key={columns[end]}>{share === null ? '–' : shareText(share)}</td>
               ))}
             </tr>
           ))}

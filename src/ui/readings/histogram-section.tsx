@@ -34,23 +34,25 @@ function SensorPart() {
   )
 }
 
+/** Until the picture has been read. */
+const unknownShares = [null, null, null].map((share) => [share, share] as const)
+
 function OutputPart() {
   const spread = useOutputHistogram()
-  if (!spread) return null
   return (
-    <div className="histogram">
+    <div className="histogram" aria-busy={!spread}>
       <h3>
         Output <span className="unit">% of its range</span>
       </h3>
       <ChannelLines
-        channels={spread.map(({ bins }) => bins)}
+        channels={spread?.map(({ bins }) => bins) ?? []}
         label="How the finished picture is spread over its range; height is the square root of the share"
         ticks={shareTicks}
       />
       <ClippingTable
         caption="Pixels of the finished picture at the ends of its range"
         columns={['at black', 'at white']}
-        shares={spread.map(({ atBlack, atWhite }) => [atBlack, atWhite] as const)}
+        shares={spread?.map(({ atBlack, atWhite }) => [atBlack, atWhite] as const) ?? unknownShares}
         marks="output"
         button="Mark what the output clips"
       />

@@ -3,13 +3,14 @@
 import { useEffect, useRef, useState } from 'react'
 
 import { type ChannelSpread, outputHistogram } from '../../analysis/output-histogram.ts'
-import { useSeen } from './use-seen.ts'
+import { type Seen, useSeen } from './use-seen.ts'
 import { useThrottled } from './use-throttled.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 
-/** Width of the copy in pixels and least time between two readings in ms (our choice). */
-const copyWidthPx = 480
-const everyMs = 180
+/** Width of the copy in pixels, least time between two readings and wait before a failed one is tried again, in ms (our choice). */
+const copyWidthPx = 360
+const everyMs = 200
+const againMs = 400
 
 export function useOutputHistogram(): readonly ChannelSpread[] | null {
   const workbench = useWorkbench()
@@ -28,15 +29,17 @@ export function useOutputHistogram(): readonly ChannelSpread[] | null {
     now.wanted = seen
     async function read(): Promise<void> {
       now.isBusy = true
-      let last
-      do {
-        last = now.wanted
-        const pictures = await workbench.thumbnails([last.chain], copyWidthPx)
+      let read: Seen | null = null
+      while (now.wanted !== read && now.wanted.frameId !== null && !now.isLeft) {
+        const { wanted } = now
+        const pictures = await workbench.thumbnails([wanted.chain], copyWidthPx)
         if (pictures && !now.isLeft) setSpread(outputHistogram(pictures[0].data))
-      } while (now.wanted !== last && !now.isLeft)
+        if (pictures) read = wanted
+        else await new Promise((resolve) => setTimeout(resolve, againMs))
+      }
       now.isBusy = false
     }
-    if (!now.isBusy && seen.frameId !== null) void read()
+    if (!now.isBusy) void read()
   }, [workbench, seen])
   return spread
 }
