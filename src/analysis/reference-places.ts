@@ -8,7 +8,7 @@ export interface ReferencePlace {
   readonly y: number
 }
 
-/** Squares along the longer side, the outermost left out, their half width in overview pixels, and rounds of grouping (our choice; it settles by then). */
+/** Squares along the longer side (the outermost are left out), their half width in overview pixels, and rounds of grouping: our choice. */
 const squaresAcross = 48
 const squareRadius = 2
 const rounds = 12

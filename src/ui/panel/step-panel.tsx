@@ -1,4 +1,5 @@
 // The selected step: what may be done to it as a whole, then its controls.
+import { useEffect, useRef } from 'react'
 import { Button } from 'react-aria-components/Button'
 import { Group } from 'react-aria-components/Group'
 import { Switch } from 'react-aria-components/Switch'
@@ -13,12 +14,17 @@ export function StepPanel() {
   const workbench = useWorkbench()
   const chain = useChain()
   const selected = useSelectedStep()
+  const section = useRef<HTMLElement>(null)
+  const selectedId = selected?.step.id
+  useEffect(() => {
+    if (selectedId !== undefined) section.current?.closest('.panel')?.scrollTo({ top: 0 })
+  }, [selectedId])
   if (!selected) return <p className="panel-hint">Choose a step in the chain to see its controls.</p>
   const { step, operation, index } = selected
   const { above: Above, below: Below } = stepRooms[operation.id] ?? {}
 
   return (
-    <section className="step-panel" aria-labelledby="step-title">
+    <section ref={section} className="step-panel" aria-labelledby="step-title">
       <header className="panel-head">
         <h2 id="step-title">{operation.title}</h2>
         {operation.place !== 'output' && (
