@@ -11,7 +11,7 @@ import { describe } from '../pipeline/describe.ts'
 import { renderOnCpu } from '../pipeline/render-on-cpu.ts'
 
 /** A shift of the finished picture in thousandths of OKLab chroma per lightness, about a mired of daylight each. */
-interface SeenShift {
+export interface SeenShift {
   /** Towards warm; negative is cool. */
   readonly warm: number
   /** Towards magenta; negative is green. */

@@ -3,12 +3,12 @@ import type { ComponentType } from 'react'
 
 import type { Step } from '../../edits/stack.ts'
 import { InfraredRoom } from './infrared-room.tsx'
-import { SecondLightDoor } from '../lights/second-light-door.tsx'
 import { LightPicks, ShadePlace } from '../lights/second-light-rooms.tsx'
 import { ForgetTable, TableRoom } from '../tables/table-room.tsx'
 import { CurvePointsRoom } from '../tones/curve-points-room.tsx'
 import { GreyResponse } from '../tones/grey-response.tsx'
 import { TonalWeights } from '../tones/tonal-weights.tsx'
+import { NeutralRoom } from '../neutral-plane/neutral-room.tsx'
 import { InversionShortcut, ProbeShortcut } from './step-shortcuts.tsx'
 import { StrengthRoom } from './strength-room.tsx'
 import { VisibleRoom } from './visible-room.tsx'
@@ -22,7 +22,7 @@ interface StepRooms {
 }
 
 export const stepRooms: Readonly<Record<string, StepRooms>> = {
-  neutral: { above: ProbeShortcut, below: SecondLightDoor },
+  neutral: { above: ProbeShortcut, below: NeutralRoom },
   secondLight: { above: LightPicks, below: ShadePlace },
   visibleMatrix: { below: VisibleRoom },
   infraredSplit: { above: InfraredRoom },

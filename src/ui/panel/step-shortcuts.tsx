@@ -1,21 +1,38 @@
 // What is most often wanted of a step, in one press.
 import { Button } from 'react-aria-components/Button'
 
+import { formatNumber } from '../format-number.ts'
 import { endProbe, startProbe } from '../picture/probe-tool.ts'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
 import type { StepRoomProps } from './step-rooms.ts'
+
+/** The probe's own values, while the controls below go on showing the kept ones. */
+function ProbeValues() {
+  const neutral = useSession((session) => session.probe?.neutral ?? null)
+  const written = (stops: number | undefined) => (stops === undefined ? '–' : formatNumber(stops, 2, true))
+  return (
+    <p className="probe-values">
+      <span>Probe</span>
+      <span>red {written(neutral?.redStops)}</span>
+      <span>blue {written(neutral?.blueStops)}</span>
+    </p>
+  )
+}
 
 export function ProbeShortcut() {
   const workbench = useWorkbench()
   const probing = useSession((session) => session.tool === 'probe')
   return (
-    <Button
-      className="button wide"
-      aria-pressed={probing}
-      onPress={() => (probing ? endProbe(workbench) : startProbe(workbench))}
-    >
-      {probing ? 'Put the probe away' : 'Probe the picture for a neutral'}
-    </Button>
+    <>
+      <Button
+        className="button wide"
+        aria-pressed={probing}
+        onPress={() => (probing ? endProbe(workbench) : startProbe(workbench))}
+      >
+        {probing ? 'Put the probe away' : 'Probe the picture for a neutral'}
+      </Button>
+      {probing && <ProbeValues />}
+    </>
   )
 }
 

@@ -1,0 +1,120 @@
+// A point on the pad that is dragged, or moved by key: arrows by a tenth of a grid line, with shift finely. What is under the
+// finger moves, not what lies beside it: the distance at the press stays.
+import { useRef, type KeyboardEvent, type PointerEvent } from 'react'
+
+import type { NeutralGains } from '../../edits/marks.ts'
+import { formatNumber } from '../format-number.ts'
+import { gridStep, type PadSize, type PlaneView, pointOf } from './plane-view.ts'
+
+/** Steps of an arrow key in grid lines, plain and fine (our choice). */
+const plainShare = 0.1
+const fineShare = 0.01
+/** Gains are kept to this part of a stop: finer than anyone sees, and short to read in a file. */
+const grainStops = 1e-4
+
+const toGrain = (stops: number) => Number((Math.round(stops / grainStops) * grainStops).toFixed(4))
+
+const directions: Record<string, readonly [red: number, blue: number]> = {
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+  ArrowUp: [0, 1],
+  ArrowDown: [0, -1],
+}
+
+/** What a moved point does: many changes, then one end; or cancel, which leaves all as it was. */
+interface Move {
+  change(gains: NeutralGains): void
+  end(): void
+  cancel(): void
+}
+
+interface PlaneDotProps {
+  readonly kind: 'neutral' | 'mark'
+  readonly name: string
+  readonly gains: NeutralGains
+  readonly view: PlaneView
+  readonly size: PadSize
+  readonly move: Move
+  /** Pointed at or focused, and left again. */
+  readonly onPoint?: (isPointed: boolean) => void
+  /** Enter or double-click. */
+  readonly onAdopt?: () => void
+}
+
+function gainsText({ redStops, blueStops }: NeutralGains): string {
+  return `red ${formatNumber(redStops, 2, true)}, blue ${formatNumber(blueStops, 2, true)} stop`
+}
+
+export function PlaneDot({ kind, name, gains, view, size, move, onPoint, onAdopt }: PlaneDotProps) {
+  const drag = useRef<{ x: number; y: number; gains: NeutralGains } | null>(null)
+  const { x, y } = pointOf(view, size, gains)
+
+  const moveBy = (from: NeutralGains, redStops: number, blueStops: number) =>
+    move.change({ redStops: toGrain(from.redStops + redStops), blueStops: toGrain(from.blueStops + blueStops) })
+
+  const press = (event: PointerEvent<HTMLDivElement>) => {
+    if (event.button !== 0) return
+    event.stopPropagation()
+    event.currentTarget.setPointerCapture(event.pointerId)
+    drag.current = { x: event.clientX, y: event.clientY, gains }
+  }
+  const carry = (event: PointerEvent<HTMLDivElement>) => {
+    if (!drag.current) return
+    event.stopPropagation()
+    const { x: fromX, y: fromY, gains: from } = drag.current
+    const [dx, dy] = [event.clientX - fromX, event.clientY - fromY]
+    if (dx !== 0 || dy !== 0) moveBy(from, dx * view.stopsPerPx, -dy * view.stopsPerPx)
+  }
+  const release = (event: PointerEvent<HTMLDivElement>) => {
+    event.stopPropagation()
+    drag.current = null
+    move.end()
+  }
+
+  const keyDown = (event: KeyboardEvent<HTMLDivElement>) => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return
+    if (directions[event.key]) {
+      const [red, blue] = directions[event.key]
+      const step = gridStep(view) * (event.shiftKey ? fineShare : plainShare)
+      moveBy(gains, red * step, blue * step)
+    } else if (event.key === 'Enter' && onAdopt) onAdopt()
+    else if (event.key === 'Escape') {
+      drag.current = null
+      move.cancel()
+    } else return
+    event.preventDefault()
+    event.stopPropagation()
+  }
+
+  return (
+    // A native range has one direction only; this point has two, and tells both in its text.
+    <div
+      className="plane-dot"
+      data-kind={kind}
+      // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role
+      role="slider"
+      tabIndex={0}
+      aria-roledescription="point on the plane"
+      aria-label={name}
+      aria-valuenow={gains.redStops}
+      aria-valuetext={gainsText(gains)}
+      style={{ translate: `${x}px ${y}px` }}
+      onPointerDown={press}
+      onPointerMove={carry}
+      onPointerUp={release}
+      onPointerCancel={release}
+      onPointerEnter={() => onPoint?.(true)}
+      onPointerLeave={() => !drag.current && onPoint?.(false)}
+      onFocus={() => onPoint?.(true)}
+      onDoubleClick={onAdopt}
+      onKeyDown={keyDown}
+      onKeyUp={() => !drag.current && move.end()}
+      onBlur={() => {
+        move.end()
+        onPoint?.(false)
+      }}
+    >
+      {kind === 'mark' && <span className="plane-dot-name">{name}</span>}
+    </div>
+  )
+}
