@@ -8,7 +8,7 @@ import { defaultChain } from '../edits/default-chain.ts'
 import { exportedName } from '../export/exported-name.ts'
 import { exportPicture } from '../export/export-picture.ts'
 import { packStrip } from '../export/pack-strip.ts'
-import { suppliesOf } from '../pipeline/planes-of-chain.ts'
+import { planeSource, suppliesOf } from '../pipeline/planes-of-chain.ts'
 import type { Edit } from '../roll/edit.ts'
 import { tableSupplies } from '../roll/edit-content.ts'
 import { fileSink } from './file-sink.ts'
@@ -62,7 +62,7 @@ export async function renderFile(
       sensor: frame.sensor,
       chain,
       facts,
-      supplies: { ...suppliesOf(chain, frame.overview), ...tableSupplies(edit?.tables ?? {}) },
+      supplies: { ...suppliesOf(chain, planeSource(frame)), ...tableSupplies(edit?.tables ?? {}) },
       space: settings.space,
     }),
     metadata: frame.metadata,

@@ -4,6 +4,7 @@
 import type { Operation } from '../operations/define.ts'
 import { operationById, operations } from '../operations/index.ts'
 import type { Chain, Step } from '../operations/step.ts'
+import { readMask, type StepMask } from '../operations/masks/mask.ts'
 import { readValues, type Values } from '../operations/values.ts'
 
 export type { Chain, Step } from '../operations/step.ts'
@@ -116,6 +117,15 @@ export function setValues(chain: Chain, stepId: string, changes: Values): Chain 
   const operation = operationById(step.operation)
   const values = readValues(operation, { ...readValues(operation, step.values, step.version), ...changes })
   return chain.with(index, { ...step, version: operation.version, values })
+}
+
+/** The chain with other places for a step to act in, null for everywhere. Throws a RangeError for one that acts everywhere always. */
+export function setMask(chain: Chain, stepId: string, mask: StepMask | null): Chain {
+  const index = stepIndex(chain, stepId)
+  if (!isFree(chain[index])) throw new RangeError(`The step “${stepId}” acts everywhere.`)
+  const { mask: _before, ...step } = chain[index]
+  const read = readMask(mask)
+  return chain.with(index, read ? { ...step, mask: read } : step)
 }
 
 /**

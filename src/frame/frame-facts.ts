@@ -23,10 +23,15 @@ function meanOf({ rgba }: Overview): [number, number, number] {
   return sum(clippingLevel) ?? sum(Infinity) ?? [0, 0, 0]
 }
 
+/** Photosites of red that one overview pixel averages. */
+export function cellPhotosites(sensor: SensorData, { scale }: Overview): number {
+  const { size, counts } = sensorCell(sensor)
+  return (scale / size) ** 2 * Math.max(counts[0], 1)
+}
+
 /** The smoothed cells of a frame's overview. */
 export function frameCells(sensor: SensorData, overview: Overview, noise: NoiseModel): CellGrid {
-  const { size, counts } = sensorCell(sensor)
-  return makeCellGrid(overview, noise, (overview.scale / size) ** 2 * Math.max(counts[0], 1))
+  return makeCellGrid(overview, noise, cellPhotosites(sensor, overview))
 }
 
 /** The facts of upright sensor data, its overview and its cells. `cameraToXyz` and `daylightNeutral` as in `FrameFacts`. */

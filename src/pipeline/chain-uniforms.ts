@@ -2,6 +2,7 @@
 import type { Coefficient, Table } from '../operations/define.ts'
 import type { PipelineDescription } from './description.ts'
 import { stepUniform, tableUniform } from './fuse.ts'
+import { maskNumbers, maskUniform, materialUniform } from './mask-text.ts'
 
 type UniformValue = number | readonly number[]
 export type UniformStruct = Readonly<Record<string, UniformValue>>
@@ -14,21 +15,23 @@ function uniformValue(value: Coefficient): UniformValue {
   return [a, d, g, b, e, h, c, f, i]
 }
 
-/** Uniform structs by name, one per step. */
+/** Uniform structs by name, one per step and one per mask. */
 export function chainUniforms(description: PipelineDescription): Record<string, UniformStruct> {
   return Object.fromEntries(
-    description.steps.map(({ coefficients }, index) => [
-      stepUniform(index),
-      Object.fromEntries(Object.entries(coefficients).map(([name, value]) => [name, uniformValue(value)])),
-    ]),
+    description.steps.flatMap(({ coefficients, mask }, index) => {
+      const values = Object.entries(coefficients).map(([name, value]) => [name, uniformValue(value)])
+      const step = [stepUniform(index), Object.fromEntries(values)]
+      return mask ? [step, [maskUniform(index), maskNumbers(mask)]] : [step]
+    }),
   )
 }
 
 /** Tables by the name of their sampler uniform. */
 export function chainTables(description: PipelineDescription): Record<string, Table> {
   return Object.fromEntries(
-    description.steps.flatMap(({ tables }, index) =>
-      Object.entries(tables).map(([name, table]) => [tableUniform(index, name), table]),
-    ),
+    description.steps.flatMap(({ tables, mask }, index) => {
+      const own = Object.entries(tables).map(([name, table]): [string, Table] => [tableUniform(index, name), table])
+      return mask?.readsMaterial ? [...own, [materialUniform(index), mask.material] as const] : own
+    }),
   )
 }

@@ -2,20 +2,22 @@
 import type { OutputSpaceId } from '../colour/output-space.ts'
 import type { FrameFacts } from '../frame/frame.ts'
 import { IDENTITY, type Mat3, multiply } from '../math/mat3.ts'
-import type { Coefficients, Operation, Supplies, Tables } from '../operations/define.ts'
+import type { Coefficients, Supplies } from '../operations/define.ts'
 import { operationById } from '../operations/index.ts'
+import { describeMask, readMask } from '../operations/masks/mask.ts'
 import { openingNeutral } from '../operations/neutral.ts'
 import type { Chain, Step } from '../operations/step.ts'
 import { readValues, type Values } from '../operations/values.ts'
+import { maskStructure } from './mask-text.ts'
 import type { DescribedStep, PipelineDescription } from './description.ts'
 
 const shapeOf = (value: Coefficients[string]) =>
   typeof value === 'number' ? 'f' : typeof value === 'boolean' ? 'b' : `f${value.length}`
 
-function structureOf(operation: Operation, coefficients: Coefficients, tables: Tables): string {
+function structureOf({ operation, coefficients, tables, mask }: DescribedStep): string {
   const scalars = Object.entries(coefficients).map(([name, value]) => `${name}:${shapeOf(value)}`)
   const samplers = Object.entries(tables).map(([name, { kind }]) => `${name}:${kind}`)
-  return `${operation.id}(${[...scalars, ...samplers].join(',')})`
+  return `${operation.id}(${[...scalars, ...samplers].join(',')})${mask ? maskStructure(mask) : ''}`
 }
 
 /** Ratios only, green 1: the neutral step's gains if one is on, else those of the frame's reference neutral. */
@@ -48,7 +50,11 @@ export function describe(
 ): PipelineDescription {
   const enabled = chain
     .filter((step) => step.enabled)
-    .map((step) => ({ ...step, values: readValues(operationById(step.operation), step.values, step.version) }))
+    .map((step) => ({
+      ...step,
+      values: readValues(operationById(step.operation), step.values, step.version),
+      mask: readMask(step.mask) ?? undefined,
+    }))
   let toHere: Mat3 = IDENTITY
   const steps: DescribedStep[] = enabled.map((step) => {
     const operation = operationById(step.operation)
@@ -60,13 +66,16 @@ export function describe(
       operation,
       coefficients,
       tables: operation.tables?.(values, facts, supplies, step.id) ?? {},
+      mask: step.mask && describeMask(step.mask, facts, supplies),
     }
   })
   if (steps.at(-1)?.operation.place !== 'output') {
     throw new RangeError('The chain cannot be drawn: its last step must be the output, switched on.')
   }
-  const shown = steps.findIndex(({ stepId, operation }) => stepId === reachOf && operation.reach !== undefined)
-  const structures = steps.map((step) => structureOf(step.operation, step.coefficients, step.tables))
+  const shown = steps.findIndex(
+    ({ stepId, operation, mask }) => stepId === reachOf && (mask ?? operation.reach) !== undefined,
+  )
+  const structures = steps.map(structureOf)
   return {
     structureKey: [...structures, ...(shown < 0 ? [] : [`reach ${shown}`])].join(' '),
     steps,

@@ -1,15 +1,18 @@
 // A pipeline description: a chain with all coefficients worked out, ready for either engine. Pure data.
 import type { Coefficients, Operation, Tables } from '../operations/define.ts'
+import type { DescribedMask } from '../operations/masks/mask.ts'
 
 export interface DescribedStep {
   readonly stepId: string
   readonly operation: Operation
   readonly coefficients: Coefficients
   readonly tables: Tables
+  /** Where it acts; everywhere without one. */
+  readonly mask?: DescribedMask
 }
 
 export interface PipelineDescription {
-  /** Operation ids and coefficient shapes in order: equal keys share one compiled program. */
+  /** Operation ids, coefficient shapes and kinds of masks in order: equal keys share one compiled program. */
   readonly structureKey: string
   /** Enabled steps only, sensor to output; the last one ends in encoded `displayRgb` 0…1. */
   readonly steps: readonly DescribedStep[]

@@ -2,6 +2,7 @@
 // (`chain-uniforms.ts`), so descriptions with equal `structureKey` share one program and a value change compiles nothing.
 import type { Coefficient, Coefficients, Table } from '../operations/define.ts'
 import type { DescribedStep, PipelineDescription } from './description.ts'
+import { maskFunctions, maskUniformTexts, weightName, weightText } from './mask-text.ts'
 import { resolveIncludes } from './shader-chunks.ts'
 
 const pixelFacts = `struct PixelFacts {
@@ -40,6 +41,7 @@ function structText(operationId: string, coefficients: Coefficients): string {
 function uniformTexts(step: DescribedStep, index: number): string[] {
   const struct = `${step.operation.id[0].toUpperCase()}${step.operation.id.slice(1)}Coefficients`
   return [
+    ...(step.mask ? maskUniformTexts(step.mask, index) : []),
     `uniform ${struct} ${stepUniform(index)};`,
     ...tableNames(step).map(
       (table) => `uniform highp ${samplerTypes[step.tables[table].kind]} ${tableUniform(index, table)};`,
@@ -49,12 +51,14 @@ function uniformTexts(step: DescribedStep, index: number): string[] {
 
 function callText(step: DescribedStep, index: number): string {
   const samplers = tableNames(step).map((table) => `, ${tableUniform(index, table)}`)
-  return `  rgb = ${step.operation.id}(rgb, ${stepUniform(index)}, pixel${samplers.join('')});`
+  const call = `${step.operation.id}(rgb, ${stepUniform(index)}, pixel${samplers.join('')})`
+  if (!step.mask) return `  rgb = ${call};`
+  return `${weightText(step.mask, index)}\n  rgb = mix(rgb, ${call}, ${weightName(index)});`
 }
 
 /** How far the step acts at a pixel, 0…1. */
-const reachText = ({ operation }: DescribedStep, index: number) =>
-  `planeAt(${tableUniform(index, operation.reach!)}, pixel.position)`
+const reachText = ({ operation, mask }: DescribedStep, index: number) =>
+  mask ? weightName(index) : `planeAt(${tableUniform(index, operation.reach!)}, pixel.position)`
 
 /**
  * GLSL ES 3.00 text that declares `PixelFacts`, one uniform struct per step, the operations once each, and
@@ -77,6 +81,7 @@ export function fuse(description: PipelineDescription): string {
       )
     }
   }
+  if (description.steps.some(({ mask }) => mask)) texts.push(...maskFunctions(seen))
   description.steps.forEach((step, index) => texts.push(...uniformTexts(step, index)))
   const calls = description.steps.map(callText)
   const shown = description.shownReach

@@ -5,7 +5,12 @@ import { type LightMark, lightMarkOf } from '../analysis/two-lights/light-marks.
 import { cellStep } from '../analysis/two-lights/light-plane.ts'
 import { type Mask, shadeMask } from '../analysis/two-lights/shade-mask.ts'
 import { type Stroke, strokesOfNumbers } from '../analysis/two-lights/strokes.ts'
-import type { Overview } from '../frame/frame.ts'
+import { materialPlane } from '../analysis/material-plane.ts'
+import { suggestNeutrals } from '../analysis/candidates/suggest-neutrals.ts'
+import { makeCellGrid } from '../frame/cell-grid.ts'
+import type { Frame, FrameFacts, Overview } from '../frame/frame.ts'
+import { cellPhotosites } from '../frame/frame-facts.ts'
+import { maskKindById, materialPlaneName } from '../operations/masks/mask.ts'
 import type { Supplies, Table } from '../operations/define.ts'
 import { secondLight, shadePlane } from '../operations/second-light.ts'
 import type { Chain, Step } from '../operations/step.ts'
@@ -18,7 +23,20 @@ type Making =
       readonly shade: LightMark
       readonly strokes: readonly Stroke[]
     }
+  | { readonly kind: 'material' }
   | { readonly kind: 'graduated shade'; readonly ends: readonly number[]; readonly strokes: readonly Stroke[] }
+
+/** What planes are made of: plain data for a worker. */
+export interface PlaneSource extends Pick<FrameFacts, 'noise' | 'referenceNeutral'> {
+  readonly overview: Overview
+  /** Photosites of red that one overview pixel averages. */
+  readonly photosites: number
+}
+
+export function planeSource({ sensor, overview, facts }: Pick<Frame, 'sensor' | 'overview' | 'facts'>): PlaneSource {
+  const { noise, referenceNeutral } = facts
+  return { overview, noise, referenceNeutral, photosites: cellPhotosites(sensor, overview) }
+}
 
 /** A plane by the name under which the chain reads it. Plain data: equal orders make equal planes of one frame. */
 export interface PlaneOrder {
@@ -36,33 +54,45 @@ function shadeOrder(step: Step): PlaneOrder {
   return { name, making: inSun && inShade ? { kind: 'found shade', sun: inSun, shade: inShade, strokes } : null }
 }
 
+const readsMaterial = ({ mask }: Step) => mask?.parts.some(({ kind }) => maskKindById(kind).readsMaterial) ?? false
+
 /** The planes that the chain's enabled steps read. Throws a RangeError for a step that cannot be read. */
 export function planesOfChain(chain: Chain): PlaneOrder[] {
-  return chain.filter((step) => step.enabled && step.operation === secondLight.id).map(shadeOrder)
+  const enabled = chain.filter((step) => step.enabled)
+  const shades = enabled.filter(({ operation }) => operation === secondLight.id).map(shadeOrder)
+  const material: PlaneOrder = { name: materialPlaneName, making: { kind: 'material' } }
+  return enabled.some(readsMaterial) ? [...shades, material] : shades
 }
 
-function makeMask(making: Making | null, overview: Overview): Mask | null {
-  if (!making) return null
-  if (making.kind === 'found shade') return shadeMask({ ...making, overview })
-  const [fromX, fromY, toX, toY] = making.ends
+/** log2 R/B of the frame's grey: what is suggested first, else what it averages to. */
+function greyStops({ overview, noise, referenceNeutral, photosites }: PlaneSource): number {
+  const [first] = suggestNeutrals(makeCellGrid(overview, noise, photosites), noise).neutrals
+  return first ? first.u - first.v : referenceNeutral[0] - referenceNeutral[1]
+}
+
+function graduatedShade({ ends, strokes }: Extract<Making, { kind: 'graduated shade' }>, overview: Overview): Mask {
+  const [fromX, fromY, toX, toY] = ends
   const step = cellStep(overview)
   return graduatedMask({
     width: Math.max(1, Math.floor(overview.width / step)),
     height: Math.max(1, Math.floor(overview.height / step)),
     sunEnds: [fromX, fromY],
     shadeBegins: [toX, toY],
-    strokes: making.strokes,
+    strokes,
   })
 }
 
 /** The plane, or null where there is nothing to make: a pick is missing, or both are in one light. */
-export function makePlane({ making }: PlaneOrder, overview: Overview): Table | null {
-  const mask = makeMask(making, overview)
+export function makePlane({ making }: PlaneOrder, source: PlaneSource): Table | null {
+  if (!making) return null
+  const { overview } = source
+  if (making.kind === 'material') return { kind: 'plane', ...materialPlane(overview, greyStops(source)) }
+  const mask = making.kind === 'found shade' ? shadeMask({ ...making, overview }) : graduatedShade(making, overview)
   return mask && { kind: 'plane', width: mask.width, height: mask.height, data: mask.plane }
 }
 
 /** All planes of a chain at once. */
-export function suppliesOf(chain: Chain, overview: Overview): Supplies {
-  const made = planesOfChain(chain).map((order) => [order.name, makePlane(order, overview)] as const)
+export function suppliesOf(chain: Chain, source: PlaneSource): Supplies {
+  const made = planesOfChain(chain).map((order) => [order.name, makePlane(order, source)] as const)
   return Object.fromEntries(made.filter((entry): entry is [string, Table] => entry[1] !== null))
 }

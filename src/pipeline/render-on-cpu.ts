@@ -1,6 +1,7 @@
 // The reference engine: runs a pipeline description over pixels. `cameraRgb` with peak in, encoded `displayRgb` 0…1 out.
 // It works in 64-bit float and defines what the GPU must draw.
 import type { PipelineDescription } from './description.ts'
+import { runStep } from './run-step.ts'
 
 /** A rectangle of a frame in pixels of whatever size the frame is drawn at. */
 export interface Region {
@@ -34,7 +35,7 @@ export function renderOnCpu(description: PipelineDescription, rgba: Float32Array
       pixel[3] = rgba[from + 3]
       pixel[4] = (x + column + 0.5) / frameWidth
       pixel[5] = (y + row + 0.5) / frameHeight
-      for (const { operation, coefficients, tables } of description.steps) operation.apply(pixel, coefficients, tables)
+      for (const step of description.steps) runStep(step, pixel)
       rgb[to] = pixel[0]
       rgb[to + 1] = pixel[1]
       rgb[to + 2] = pixel[2]

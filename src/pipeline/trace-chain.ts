@@ -2,7 +2,8 @@
 // there. `cameraRgb` with peak in. The way a colour takes tells more about a chain than its end does.
 import type { CameraColour } from '../frame/overview-colour.ts'
 import type { Pixel } from '../operations/define.ts'
-import type { DescribedStep, PipelineDescription } from './description.ts'
+import type { PipelineDescription } from './description.ts'
+import { runStep } from './run-step.ts'
 
 type Rgb = readonly [red: number, green: number, blue: number]
 
@@ -17,9 +18,6 @@ export interface TracedColour {
 
 const rgbOf = (pixel: Pixel): Rgb => [pixel[0], pixel[1], pixel[2]]
 
-const pass = ({ operation, coefficients, tables }: DescribedStep, pixel: Pixel) =>
-  operation.apply(pixel, coefficients, tables)
-
 /** The colours of a pixel at (`x`, `y`), 0…1 of the frame: the sensor first, the output last. */
 export function traceChain({ steps }: PipelineDescription, camera: CameraColour, x: number, y: number): TracedColour[] {
   const output = steps.at(-1)!
@@ -28,12 +26,12 @@ export function traceChain({ steps }: PipelineDescription, camera: CameraColour,
     const rgb = rgbOf(pixel)
     if (stepId === output.stepId) return { stepId, rgb, shown: rgb }
     const ended = pixel.slice()
-    pass(output, ended)
+    runStep(output, ended)
     return { stepId, rgb, shown: rgbOf(ended) }
   }
   const colours = [seen(null)]
   for (const step of steps) {
-    pass(step, pixel)
+    runStep(step, pixel)
     colours.push(seen(step.stepId))
   }
   return colours

@@ -4,8 +4,10 @@ import { addStep, type Chain, type Step } from '../edits/stack.ts'
 import type { FrameFacts } from '../frame/frame.ts'
 import type { Supplies } from '../operations/define.ts'
 import { operationById } from '../operations/index.ts'
+import { readMask } from '../operations/masks/mask.ts'
 import { readValues } from '../operations/values.ts'
 import { describe } from '../pipeline/describe.ts'
+import { runStep } from '../pipeline/run-step.ts'
 import { EditFault } from './edit.ts'
 
 /** A frame of no particular kind to try chains on (our choice). */
@@ -31,7 +33,11 @@ const attempt = <T>(place: string, work: () => T): T => {
 function upToDate(step: Step, index: number): Step {
   return attempt(`chain[${index}]`, () => {
     const operation = operationById(step.operation)
-    return { ...step, version: operation.version, values: readValues(operation, step.values, step.version) }
+    const { mask: saved, ...rest } = step
+    const mask = readMask(saved)
+    if (mask && operation.place !== 'free') throw new RangeError(`the step “${operation.title}” acts everywhere`)
+    const values = readValues(operation, step.values, step.version)
+    return { ...rest, version: operation.version, values, ...(mask && { mask }) }
   })
 }
 
@@ -61,8 +67,9 @@ function checkLight(chain: Chain, supplies: Supplies): void {
       levels.map((blue) => Float64Array.of(red, green, blue, Math.max(red, green, blue), 0.5, 0.5)),
     ),
   )
-  for (const [index, { operation, coefficients, tables }] of steps.entries()) {
-    for (const pixel of pixels) operation.apply(pixel, coefficients, tables)
+  for (const [index, step] of steps.entries()) {
+    const { operation, coefficients } = step
+    for (const pixel of pixels) runStep(step, pixel)
     const held = Object.values(coefficients)
       .flat()
       .every((value) => typeof value === 'boolean' || isHeld(value))

@@ -10,10 +10,7 @@ import { readTable, tableContent } from './table-text.ts'
 
 /** The content of an edit without its tables. */
 export function contentWithoutTables({ madeOn, filterNm, chain, marks }: Edit): EditContent {
-  const steps = chain.map((step) => ({
-    ...step,
-    values: structuredClone(step.values) as EditContent['chain'][0]['values'],
-  }))
+  const steps = structuredClone(chain) as EditContent['chain']
   return { app: 'rimeleaf', version: currentVersion, madeOn, filterNm, chain: steps, marks: [...marks] }
 }
 

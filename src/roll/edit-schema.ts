@@ -10,12 +10,23 @@ const hash = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/, 'it must be a SHA-256 
 const numbered = (letters: RegExp, example: string) =>
   v.pipe(v.string(), v.regex(letters, `it must be built like “${example}”`))
 
+const values = v.record(v.string(), v.union([number, v.boolean(), v.string(), v.array(number)]))
+
+const mask = v.strictObject({
+  parts: v.array(
+    v.strictObject({ kind: v.string(), values, inverted: v.boolean(), combine: v.picklist(['or', 'and', 'not']) }),
+  ),
+  inverted: v.boolean(),
+  strength: share,
+})
+
 const step = v.strictObject({
   id: numbered(/^[A-Za-z][A-Za-z0-9]*-\d{1,9}$/, 'hueTurn-1'),
   operation: v.string(),
   version: v.pipe(v.number(), v.integer(), v.minValue(1)),
   enabled: v.boolean(),
-  values: v.record(v.string(), v.union([number, v.boolean(), v.string(), v.array(number)])),
+  values,
+  mask: v.optional(mask),
 })
 
 const mark = v.strictObject({

@@ -1,10 +1,10 @@
 // Keeps the planes that chains read in step with the chains: made in a worker when their orders change, the old one standing
 // until the new one is there. What must not lack any (an export, a small picture) waits for them.
 import { type Remote, wrap } from 'comlink'
-import type { Overview } from '../frame/frame.ts'
+import type { Frame } from '../frame/frame.ts'
 import type { Table } from '../operations/define.ts'
 import type { Chain } from '../operations/step.ts'
-import { planesOfChain, type PlaneOrder } from '../pipeline/planes-of-chain.ts'
+import { planesOfChain, planeSource, type PlaneOrder } from '../pipeline/planes-of-chain.ts'
 import type { PlaneWorker } from './plane-worker.ts'
 import type { SupplyStore } from './supply-store.ts'
 import type { TaskList } from './tasks.ts'
@@ -14,7 +14,7 @@ const shownAfterMs = 500
 
 interface PlanedFrame {
   readonly id: string
-  readonly overview: Overview
+  readonly frame: Frame
 }
 
 export interface ChainPlanes {
@@ -26,20 +26,20 @@ export function createChainPlanes(supplies: SupplyStore, tasks: TaskList): Chain
   /** The latest order of each plane of each frame, as text, and when it is done. */
   const jobs = new Map<string, { readonly order: string; readonly done: Promise<void> }>()
   let remote: Remote<PlaneWorker> | null = null
-  let taken: Overview | null = null
+  let taken: Frame | null = null
 
-  function make({ overview }: PlanedFrame, order: PlaneOrder): Promise<Table | null> {
+  function make({ frame }: PlanedFrame, order: PlaneOrder): Promise<Table | null> {
     remote ??= wrap<PlaneWorker>(new Worker(new URL('./plane-worker.ts', import.meta.url), { type: 'module' }))
-    // Messages arrive in order, so the overview is there before the order that needs it.
-    if (taken !== overview) void remote.take(overview)
-    taken = overview
+    // Messages arrive in order, so the source is there before the order that needs it.
+    if (taken !== frame) void remote.take(planeSource(frame))
+    taken = frame
     return remote.make(order)
   }
 
   async function work(frame: PlanedFrame, slot: string, order: PlaneOrder, text: string): Promise<void> {
     let end = () => {}
     const timer = setTimeout(() => {
-      end = tasks.begin('Finding the shade').end
+      end = tasks.begin(order.making?.kind === 'material' ? 'Telling materials apart' : 'Finding the shade').end
     }, shownAfterMs)
     try {
       const table = await make(frame, order)

@@ -3,6 +3,7 @@ import type { Chain } from '../edits/stack.ts'
 import { samplePatch } from '../frame/sample-patch.ts'
 import type { Supplies } from '../operations/define.ts'
 import { describe } from '../pipeline/describe.ts'
+import { runStep } from '../pipeline/run-step.ts'
 import type { ShownPicture } from './picture.ts'
 import type { Place } from './session.ts'
 
@@ -20,6 +21,6 @@ export function colourBefore(
   const index = steps.findIndex((step) => step.stepId === stepId)
   if (!mean || index < 0) return null
   const pixel = Float64Array.of(...mean, Math.max(...mean), place.x, place.y)
-  for (const { operation, coefficients, tables } of steps.slice(0, index)) operation.apply(pixel, coefficients, tables)
+  for (const step of steps.slice(0, index)) runStep(step, pixel)
   return [pixel[0], pixel[1], pixel[2]]
 }

@@ -47,7 +47,7 @@ export function createExportCommand({
     const task = tasks.begin(`Exporting ${name}`, { cancellable: true })
     try {
       const { facts, id } = picture
-      await planes.ready({ id, overview: picture.frame.overview }, chain)
+      await planes.ready(picture, chain)
       const order = { sensor, facts, metadata, chain, supplies: supplies.of(id), settings, destination }
       const file = await exportInWorker(order, task.progress, task.signal)
       if (file) await downloadFile(file, name, settings.format)

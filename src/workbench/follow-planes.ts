@@ -21,9 +21,9 @@ export function followPlanes({ session, edits, planes, shown }: FollowContext): 
     const picture = shown()
     const chain = picture && edits.history(picture.id)?.chain
     if (!picture || !chain) return
-    planes.ready({ id: picture.id, overview: picture.frame.overview }, chain).catch((reason: unknown) => {
+    planes.ready(picture, chain).catch((reason: unknown) => {
       const words = reason instanceof Error ? reason.message : String(reason)
-      notify(session, 'problem', `The shade of ${picture.frame.fileName} could not be found: ${words}`)
+      notify(session, 'problem', `Places in ${picture.frame.fileName} could not be found: ${words}`)
     })
   }
   edits.store.subscribe(({ frames }, before) => {

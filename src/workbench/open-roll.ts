@@ -58,7 +58,7 @@ export function createOpenRoll(context: OpenRollContext): OpenRoll {
     const frame = frames.get(id)
     const chain = edits.history(id)?.chain
     if (!frame || !chain) return
-    await planes.ready({ id, overview: frame.overview }, chain).catch(() => undefined)
+    await planes.ready({ id, frame }, chain).catch(() => undefined)
     const description = describe(chain, factsOf(id, frame), { space: 'srgb', supplies: supplies.of(id) })
     showPicture(id, await thumbnailUrl(frame.overview, description))
   }

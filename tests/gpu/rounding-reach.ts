@@ -1,6 +1,7 @@
 // How far 32-bit rounding can carry a chain's result: the reference engine is run again with every step's input off by a few
 // units in the last place, and the changes at the end are added up. A fixed limit would either hide faults in ordinary
 // pixels or condemn the few where a cube root or a power near zero makes any rounding visible.
+import { runStep } from '../../src/pipeline/run-step.ts'
 import type { PipelineDescription } from '../../src/pipeline/description.ts'
 
 /** Units in the last place that one step of matrices and powers gathers: three as measured (hue turn, colour strength), and one for other drivers. */
@@ -13,14 +14,14 @@ export function roundingReach({ steps }: PipelineDescription, rgba: Float32Array
   const reach = new Float32Array((rgba.length / 4) * 3)
   const finish = (from: number, start: Float64Array) => {
     const pixel = start.slice()
-    for (const { operation, coefficients, tables } of steps.slice(from)) operation.apply(pixel, coefficients, tables)
+    for (const step of steps.slice(from)) runStep(step, pixel)
     return pixel
   }
   for (let i = 0; i < rgba.length / 4; i++) {
     const place = [((i % width) + 0.5) / width, (Math.floor(i / width) + 0.5) / height]
     const state = new Float64Array([...rgba.subarray(i * 4, i * 4 + 4), ...place])
     const exact = finish(0, state)
-    steps.forEach(({ operation, coefficients, tables }, s) => {
+    steps.forEach((step, s) => {
       const largest = Math.max(Math.abs(state[0]), Math.abs(state[1]), Math.abs(state[2]))
       for (let channel = 0; channel < 3; channel++) {
         const ends = [-1, 1].map((sign) => {
@@ -32,7 +33,7 @@ export function roundingReach({ steps }: PipelineDescription, rgba: Float32Array
           reach[i * 3 + c] += Math.max(...ends.map((end) => Math.abs(end[c] - exact[c])))
         }
       }
-      operation.apply(state, coefficients, tables)
+      runStep(step, state)
     })
   }
   return reach

@@ -19,8 +19,10 @@ function overview(width: number, height: number) {
   return { width, height, rgba, scale: 2 }
 }
 
+const source = { noise: plainFacts.noise, referenceNeutral: plainFacts.referenceNeutral, photosites: 1 }
 const lit = addStep(defaultChain(plainFacts), 'secondLight', { sun, shade })
-const planeOf = (chain: typeof lit) => suppliesOf(chain, overview(120, 80))['secondLight-1 shade']
+const planeOf = (chain: typeof lit) =>
+  suppliesOf(chain, { ...source, overview: overview(120, 80) })['secondLight-1 shade']
 const at = (chain: typeof lit, x: number) => planeOf(chain).data[40 * 120 + x]
 
 group('the plane of a second light', () => {

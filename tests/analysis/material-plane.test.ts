@@ -1,0 +1,122 @@
+// The material plane on frames of the demo roll, whose ground truth names every pixel's material, and across an edge of leaf and sky.
+import { beforeAll, describe as group, expect, it } from 'vitest'
+import { makeFrame } from '../../demo-data/make-frame.ts'
+import { materialNames } from '../../demo-data/light/materials.ts'
+import { provideJpegEncoderFromDisk } from '../../demo-data/node-jpeg.ts'
+import { materialPlane } from '../../src/analysis/material-plane.ts'
+import { decodeFrame } from '../../src/decode/decode-frame.ts'
+import type { LibRaw } from '../../src/decode/libraw.ts'
+import { startLibRawInNode } from '../../src/decode/libraw-in-node.ts'
+import { describeMask, makePart, materialPlaneName, maskWeight } from '../../src/operations/masks/mask.ts'
+import { makePlane, planeSource } from '../../src/pipeline/planes-of-chain.ts'
+import { plainFacts } from '../support/apply-operation.ts'
+
+interface Class {
+  readonly materials: readonly string[]
+  /** Overview pixels all around that must be of the same material: ground truth counts fringes of cloud as sky. */
+  readonly margin: number
+}
+const classes: Record<string, Class> = {
+  'green foliage': { materials: ['grass', 'leaf', 'mapleLeaf', 'conifer', 'pine'], margin: 1 },
+  'stone and brick': {
+    materials: ['concrete', 'asphalt', 'limestone', 'brick', 'brickDark', 'rock', 'plaster'],
+    margin: 2,
+  },
+  'clear sky': { materials: ['nothing'], margin: 4 },
+}
+const maskOf = (kind: string, material: ReturnType<typeof materialPlane>) =>
+  describeMask({ parts: [makePart(kind)], inverted: false, strength: 1 }, plainFacts, {
+    [materialPlaneName]: { kind: 'plane', ...material },
+  })
+const pixel = (x: number, y: number) => Float64Array.of(0.2, 0.2, 0.2, 0, x, y)
+
+/** Shares of overview pixels of each class that the foliage and the sky mask take for more than half. */
+async function sharesOf(libraw: LibRaw, frameId: string) {
+  const made = await makeFrame({ frameId, megapixels: 1, truth: true })
+  const frame = await decodeFrame(libraw, { fileName: made.fileName, bytes: made.bytes })
+  const plane = makePlane({ name: materialPlaneName, making: { kind: 'material' } }, planeSource(frame))!
+  const masks = { foliage: maskOf('foliage', plane), sky: maskOf('sky', plane) }
+  const { width, height, scale, rgba } = frame.overview
+  const counts = new Map<string, { all: number; foliage: number; sky: number }>()
+  // The file leaves out 4 pixels at each edge of what was painted.
+  const materialAt = (column: number, row: number) =>
+    made.material[(row * scale + 4) * made.size.width + column * scale + 4]
+  const isWithin = (column: number, row: number, margin: number) => {
+    for (let y = row - margin; y <= row + margin; y++)
+      for (let x = column - margin; x <= column + margin; x++)
+        if (materialAt(x, y) !== materialAt(column, row)) return false
+    return true
+  }
+  for (let row = 4; row < height - 5; row++) {
+    for (let column = 4; column < width - 5; column++) {
+      if (rgba[(row * width + column) * 4 + 3] >= 0.97) continue
+      const material = materialNames[materialAt(column, row)]
+      const name = Object.keys(classes).find((key) => classes[key].materials.includes(material))
+      if (!name || !isWithin(column, row, classes[name].margin)) continue
+      const at = pixel((column + 0.5) / width, (row + 0.5) / height)
+      const count = counts.get(name) ?? { all: 0, foliage: 0, sky: 0 }
+      counts.set(name, count)
+      count.all++
+      if (maskWeight(masks.foliage, at) > 0.5) count.foliage++
+      if (maskWeight(masks.sky, at) > 0.5) count.sky++
+    }
+  }
+  for (const [name, { all, foliage, sky }] of counts)
+    console.log(
+      `${frameId} ${name.padEnd(16)} ${String(all).padStart(6)} pixels, foliage ${((100 * foliage) / all).toFixed(1)} %, sky ${((100 * sky) / all).toFixed(1)} %`,
+    )
+  return (name: string) => {
+    const { all, foliage, sky } = counts.get(name)!
+    return { foliage: foliage / all, sky: sky / all }
+  }
+}
+
+group.each([
+  ['A', 'mere-05-courtyard-590'],
+  ['B', 'mere-08-coast-590'],
+])('sensor %s, %s', (sensor, frameId) => {
+  let shares: Awaited<ReturnType<typeof sharesOf>>
+  beforeAll(async () => {
+    provideJpegEncoderFromDisk()
+    shares = await sharesOf(await startLibRawInNode(), frameId)
+  }, 300_000)
+
+  it('finds green foliage and takes neither stone nor sky for it', () => {
+    expect(shares('green foliage').foliage).toBeGreaterThanOrEqual(0.95)
+    expect(shares('stone and brick').foliage).toBeLessThanOrEqual(0.01)
+    expect(shares('clear sky').foliage).toBeLessThanOrEqual(0.01)
+  })
+
+  // Sensor B parts sky from grey by .39 stop at most, and the haze over the coast leaves .22 of it: a known miss, to be met there
+  // with a lower border, which would take shaded stone of other frames for sky.
+  it('finds clear sky, where haze leaves enough of its colour', () => {
+    expect(shares('clear sky').sky >= 0.97).toBe(sensor === 'A')
+  })
+})
+
+// Flat grey, leaf and clear sky of sensor A behind 590 nm, as log2 R/B against grey −1.02 and .62, computed from open spectra;
+// the leaf five times as bright in red.
+it('at an edge of leaf and sky neither brightening bleeds over: 3 % at most, from two pixels away on', () => {
+  const [width, height] = [80, 40]
+  const rgba = new Float32Array(width * height * 4)
+  for (let i = 0; i < width * height; i++) {
+    const isLeaf = i % width < width / 2
+    const red = isLeaf ? 0.5 : 0.1
+    rgba.set([red, red / 3, red / 2 ** (isLeaf ? -1.02 : 0.62), red], i * 4)
+  }
+  const plane = materialPlane({ width, height, rgba, scale: 2 }, 0)
+  for (const [kind, inside] of [
+    ['foliage', true],
+    ['sky', false],
+  ] as const) {
+    const mask = maskOf(kind, plane)
+    for (let x = 0; x < width; x++) {
+      const fromEdge = Math.min(Math.abs(x + 0.5 - width / 2), width / 2)
+      if (fromEdge < 2) continue
+      const weight = maskWeight(mask, pixel((x + 0.5) / width, 0.5))
+      const wanted = x < width / 2 === inside ? 1 : 0
+      // One EV more where the mask acts: the picture is off by this factor.
+      expect(Math.abs(2 ** weight / 2 ** wanted - 1)).toBeLessThanOrEqual(0.03)
+    }
+  }
+})
