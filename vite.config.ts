@@ -36,6 +36,7 @@ const optimizeDeps = {
     'colorjs.io',
     'comlink',
     'browser-fs-access',
+    'geotiff',
     'idb',
     'valibot',
     'zustand',

@@ -3,7 +3,7 @@ import { mkdir, readFile } from 'node:fs/promises'
 import { startLibRawInNode } from '../decode/libraw-in-node.ts'
 import type { Edit } from '../roll/edit.ts'
 import { readEditFile } from '../roll/edit-file.ts'
-import { prepareJpegEncoder } from './node-jpeg-encoder.ts'
+import { prepareJpegEncoder, prepareNodeJpegDecoder } from './node-jpeg.ts'
 import { renderFile } from './render-file.ts'
 import { readRenderOptions, type RenderOptions, renderUsage } from './render-options.ts'
 
@@ -31,6 +31,7 @@ async function main(): Promise<void> {
   const edit = await editOf(options)
   await mkdir(options.out, { recursive: true })
   if (options.settings.format === 'jpeg') await prepareJpegEncoder()
+  await prepareNodeJpegDecoder()
   const libraw = await startLibRawInNode()
   for (const file of options.files) {
     const started = performance.now()

@@ -5,7 +5,6 @@ export type DecodeFailure =
       readonly kind:
         | 'unreadable'
         | 'empty'
-        | 'jpeg'
         | 'not raw'
         | 'truncated'
         | 'damaged'
@@ -19,6 +18,8 @@ export type DecodeFailure =
   | { readonly kind: 'unsupported packing' }
   /** The sensor is something other than a regular array of red, green and blue. */
   | { readonly kind: 'unsupported sensor'; readonly what: string }
+  /** A JPEG or TIFF that is not plain red, green and blue, or grey. */
+  | { readonly kind: 'unsupported picture'; readonly what: string }
   /** The decoder said something that has no sentence of its own. */
   | { readonly kind: 'other'; readonly words: string }
 
@@ -28,10 +29,8 @@ function reasonOf(failure: DecodeFailure): string {
       return 'can no longer be read: it was moved or changed, or its card was taken out; open it again'
     case 'empty':
       return 'is empty; copy it from the card again'
-    case 'jpeg':
-      return 'is a JPEG, not a raw file; open the camera’s raw file'
     case 'not raw':
-      return 'is not a raw file of a known kind; open the camera’s raw file, or a DNG made from it'
+      return 'is no photograph of a known kind; open the camera’s raw file, a DNG made from it, a JPEG or a TIFF'
     case 'truncated':
       return 'ends before its picture does; copy it from the card again'
     case 'damaged':
@@ -52,6 +51,8 @@ function reasonOf(failure: DecodeFailure): string {
       return 'packs its picture in a way that cannot be unpacked here; save it as a losslessly compressed DNG and open that'
     case 'unsupported sensor':
       return `comes from a sensor with ${failure.what}, which is not understood here; save it as a linear DNG and open that`
+    case 'unsupported picture':
+      return `holds ${failure.what}, which is not read here; save it in red, green and blue as a JPEG, or as a TIFF with 8 or 16 bits, and open that`
     case 'other':
       return `could not be decoded (the decoder says: ${failure.words}); copy it from the card again`
   }

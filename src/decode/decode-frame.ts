@@ -1,5 +1,5 @@
-// Bytes of a raw file to a frame: the same code in the browser's worker and in Node. Synchronous but for the fingerprint,
-// which is worked out meanwhile.
+// Bytes of a file to a frame: the same code in the browser's worker and in Node. Raw files are decoded at once, the fingerprint
+// is worked out meanwhile; what was developed before goes its own way.
 import type { Frame } from '../frame/frame.ts'
 import { frameCells, makeFrameFacts } from '../frame/frame-facts.ts'
 import { estimateNoise } from '../frame/noise-model.ts'
@@ -7,13 +7,15 @@ import { makeOverview } from '../frame/overview.ts'
 import { sensorHistogram } from '../frame/sensor-histogram.ts'
 import { cameraToXyz, daylightNeutral } from './camera-matrix.ts'
 import { DecodeError } from './decode-error.ts'
+import { decodeJpeg, decodeTiff, isJpeg } from './decode-developed.ts'
 import { dngNoise } from './dng-layout.ts'
 import { exposureMetadata } from './exposure-metadata.ts'
 import type { LibRaw, LibRawFile } from './libraw.ts'
 import { type RawSource, withOpenedFile } from './opened-file.ts'
 import { probeSettings } from './probe-layout.ts'
 import { assertPicture, readSensor } from './read-sensor.ts'
-import { readTiffDirectories } from './tiff-directories.ts'
+import { readTiffDirectories, type TiffDirectory } from './tiff-directories.ts'
+import { isPlainTiff, isTiffPicture } from './tiff-pixels.ts'
 
 export interface DecodeOrder {
   readonly fileName: string
@@ -44,15 +46,10 @@ function damageWarnings(messages: readonly string[]): string[] {
   return [`The file is damaged: parts of the picture may be wrong (the decoder says: ${words}).`]
 }
 
-/** Decodes one file. @throws DecodeError with a sentence for people */
-export async function decodeFrame(libraw: LibRaw, order: DecodeOrder): Promise<Frame> {
-  const { fileName, bytes, onPreview } = order
-  const source: RawSource = { libraw, fileName, bytes }
-  if (bytes.length === 0) throw new DecodeError(fileName, { kind: 'empty' })
-  const fingerprint = fingerprintOf(bytes)
+function decodeRaw(source: RawSource, directories: readonly TiffDirectory[], onPreview: DecodeOrder['onPreview']) {
+  const { libraw, fileName } = source
   libraw.takeMessages()
-  const directories = readTiffDirectories(bytes)
-  const frame = withOpenedFile(source, probeSettings(0, 0), (opened) => {
+  return withOpenedFile(source, probeSettings(0, 0), (opened) => {
     const preview = onPreview && embeddedJpeg(opened.file)
     if (preview) onPreview(preview)
     libraw.takeMessages()
@@ -69,5 +66,27 @@ export async function decodeFrame(libraw: LibRaw, order: DecodeOrder): Promise<F
     const damage = damageWarnings(libraw.takeMessages())
     return { sensor, overview, cells, histogram, facts, metadata, warnings: [...warnings, ...damage] }
   })
+}
+
+/** Raw data first, as some cameras hide it in a JPEG; a plain TIFF is known by its tags. */
+async function decodeAny(source: RawSource, onPreview: DecodeOrder['onPreview']) {
+  const { fileName, bytes } = source
+  const directories = readTiffDirectories(bytes)
+  if (isPlainTiff(fileName, directories)) return decodeTiff(source, directories)
+  try {
+    return decodeRaw(source, directories, onPreview)
+  } catch (thrown) {
+    if (isJpeg(bytes)) return decodeJpeg(source)
+    if (isTiffPicture(fileName, directories)) return decodeTiff(source, directories)
+    throw thrown
+  }
+}
+
+/** Decodes one file. @throws DecodeError with a sentence for people */
+export async function decodeFrame(libraw: LibRaw, order: DecodeOrder): Promise<Frame> {
+  const { fileName, bytes, onPreview } = order
+  if (bytes.length === 0) throw new DecodeError(fileName, { kind: 'empty' })
+  const fingerprint = fingerprintOf(bytes)
+  const frame = await decodeAny({ libraw, fileName, bytes }, onPreview)
   return { fileName, fingerprint: await fingerprint, ...frame }
 }

@@ -27,6 +27,15 @@ function placeOf({ gps_data: gps }: LibRawMetadata): ExposureMetadata['gps'] {
   }
 }
 
+/** The fields without absent, empty and zero ones. */
+export function givenFields(fields: ExposureMetadata): ExposureMetadata {
+  const given = ([, value]: [string, unknown]) => {
+    if (typeof value === 'number') return value > 0 && Number.isFinite(value)
+    return typeof value === 'string' ? value.trim() !== '' : value !== undefined
+  }
+  return Object.fromEntries(Object.entries(fields).filter(given))
+}
+
 /** Absent, empty and zero fields are left out. */
 export function exposureMetadata(metadata: LibRawMetadata, directories: readonly TiffDirectory[]): ExposureMetadata {
   const text = (tags: readonly number[]) =>
@@ -46,9 +55,5 @@ export function exposureMetadata(metadata: LibRawMetadata, directories: readonly
     description: metadata.desc,
     gps: placeOf(metadata),
   }
-  const given = ([, value]: [string, unknown]) => {
-    if (typeof value === 'number') return value > 0 && Number.isFinite(value)
-    return typeof value === 'string' ? value.trim() !== '' : value !== undefined
-  }
-  return Object.fromEntries(Object.entries(fields).filter(given))
+  return givenFields(fields)
 }

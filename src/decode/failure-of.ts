@@ -2,8 +2,6 @@
 import type { DecodeFailure } from './decode-error.ts'
 import type { LibRaw, LibRawMetadata } from './libraw.ts'
 
-const jpegStart = [0xff, 0xd8, 0xff]
-
 const kinds: Record<number, 'memory' | 'truncated' | 'damaged' | 'unsupported packing' | 'not raw' | 'too big'> = {
   [-2]: 'not raw',
   [-100007]: 'memory',
@@ -38,7 +36,6 @@ export function failureOf(
   const said = libraw.explain(thrown)
   if (!metadata) {
     if (bytes.length === 0) return { kind: 'empty' }
-    if (jpegStart.every((byte, i) => bytes[i] === byte)) return { kind: 'jpeg' }
     if (isText(bytes)) return { kind: 'not raw' }
   }
   if ('words' in said) {

@@ -6,11 +6,14 @@ export interface TiffDirectory {
   has(tag: number): boolean
   /** Numbers of a tag (rationals divided), or an empty list. */
   numbers(tag: number): number[]
+  /** Bytes of a tag, however many, or undefined. */
+  bytes(tag: number): Uint8Array | undefined
   /** Text of a tag without its closing zero, or undefined where absent or empty. */
   text(tag: number): string | undefined
 }
 
-const subDirectoryTags = [330, 34665]
+/** SubIFDs, EXIF, GPS and interoperability directories. */
+const subDirectoryTags = [330, 34665, 34853, 40965]
 /** TIFF, and the magic numbers of two families of raw files built like it (from memory). */
 const magics = [42, 0x4f52, 0x5352, 0x55]
 const sizes: Record<number, number> = {
@@ -80,6 +83,10 @@ export function readTiffDirectories(bytes: Uint8Array): TiffDirectory[] {
     directories.push({
       has: (tag) => entries.has(tag),
       numbers,
+      bytes(tag) {
+        const entry = entries.get(tag)
+        return entry && bytes.subarray(entry.at, entry.at + entry.count * sizes[entry.type])
+      },
       text(tag) {
         const entry = entries.get(tag)
         if (!entry || entry.type !== 2) return undefined

@@ -1,5 +1,6 @@
 // A frame: one opened photograph as sensor data and facts about it. Everything here is already upright
 // (the decode worker turns the mosaic once), so that nothing downstream ever asks about orientation.
+import type { Rounding } from './rounding.ts'
 
 import type { CellGrid } from './cell-grid.ts'
 
@@ -62,6 +63,8 @@ export interface Overview {
 export interface NoiseModel {
   readonly fullScaleElectrons: number
   readonly readNoiseElectrons: number
+  /** Absent where codes are fine. */
+  readonly rounding?: Rounding
 }
 
 /** How often the photosites of one colour stand at which level. */
@@ -112,6 +115,15 @@ export interface ExposureMetadata {
   readonly gps?: { readonly latitudeDeg: number; readonly longitudeDeg: number; readonly altitudeM?: number }
 }
 
+/** What a frame was before it was opened, where a camera or a program had developed it already. */
+export interface Developed {
+  readonly format: 'JPEG' | 'TIFF'
+  /** Bits per channel in the file. */
+  readonly bits: 8 | 16
+  /** Name of the colour space its numbers were in, e.g. of the embedded profile. */
+  readonly space: string
+}
+
 export interface Frame {
   readonly fileName: string
   /** SHA-256 of the file content, hex. */
@@ -123,6 +135,8 @@ export interface Frame {
   readonly cells: CellGrid
   readonly facts: FrameFacts
   readonly metadata: ExposureMetadata
+  /** Absent for raw files. */
+  readonly developed?: Developed
   /** Sentences about damage that decoding survived. */
   readonly warnings: readonly string[]
 }

@@ -3,6 +3,7 @@
 // simulated picks.
 import type { SampledCells } from './disc-cells.ts'
 import type { NoiseModel } from './frame.ts'
+import { roundingVariance } from './rounding.ts'
 import { findTwoMaterials, type TwoMeans } from './two-materials.ts'
 
 /** Share of the spread's variance that stays however many cells there are, and error in stops of a wholly clipped patch. */
@@ -51,7 +52,7 @@ export function pickError(
   const spread = Math.max(0, squares / cells - cells * variance)
   const two = findTwoMaterials(a, b)
   const parts = {
-    noise: variance,
+    noise: variance + (mono || !noise.rounding ? 0 : roundingVariance(noise.rounding, m, squares / cells)),
     spread: Math.max(spread / cells, lastingSpread * spread),
     clipping: (clippedError * clipped) ** 2,
     'two materials': two ? (two.smallerShare * two.gap) ** 2 : 0,

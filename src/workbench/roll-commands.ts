@@ -41,9 +41,9 @@ export function createRollCommands({ session, edits, tasks, roll, picture }: Rol
   function present(id: string, frame: Frame): void {
     const facts = roll.factsOf(id, frame)
     const { width, height } = frame.sensor
-    const { fileName, histogram, metadata, warnings } = frame
+    const { fileName, histogram, metadata, developed = null, warnings } = frame
     const places = referencePlaces(frame.overview, shownPlaces)
-    const about = { histogram, places, facts, metadata, warnings }
+    const about = { histogram, places, facts, metadata, developed, warnings }
     const shown: ShownFrame = { id, fileName, width, height, sensorKind: sensorKind(frame), ...about }
     picture.show({ id, frame, facts })
     session.setState({ shown })

@@ -3,7 +3,7 @@
 import type { LightTarget } from '../edits/light-picks.ts'
 import type { NeutralOffers } from '../analysis/candidates/neutral-offers.ts'
 import type { Chain } from '../edits/stack.ts'
-import type { ExposureMetadata, FrameFacts, SensorHistogram } from '../frame/frame.ts'
+import type { Developed, ExposureMetadata, FrameFacts, SensorHistogram } from '../frame/frame.ts'
 import type { ClippingShown } from '../gpu/picture-request.ts'
 import type { PatchSample } from '../frame/sample-patch.ts'
 import type { NamedTable } from '../roll/edit.ts'
@@ -39,6 +39,8 @@ export interface ShownFrame {
   readonly places: readonly Place[]
   readonly facts: FrameFacts
   readonly metadata: ExposureMetadata
+  /** What it was before it was opened; null for raw files. */
+  readonly developed: Developed | null
   readonly warnings: readonly string[]
 }
 

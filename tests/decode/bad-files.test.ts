@@ -1,5 +1,6 @@
 // Files that cannot be opened: each a sentence that names the file, the reason and what to do, and the decoder goes on.
 import { beforeAll, describe, expect, it } from 'vitest'
+import { prepareNodeJpegDecoder } from '../../src/commands/node-jpeg.ts'
 import { decodeFrame } from '../../src/decode/decode-frame.ts'
 import { DecodeError } from '../../src/decode/decode-error.ts'
 import type { LibRaw } from '../../src/decode/libraw.ts'
@@ -12,6 +13,7 @@ import { tinyJpeg } from '../support/tiny-jpeg.ts'
 
 let libraw: LibRaw
 beforeAll(async () => {
+  await prepareNodeJpegDecoder()
   libraw = await startLibRawInNode()
 })
 const decode = (bytes: Uint8Array) => decodeFrame(libraw, { fileName: 'pond.dng', bytes: Uint8Array.from(bytes) })
@@ -29,9 +31,13 @@ describe('refused', () => {
     {
       name: 'noise',
       bytes: Uint8Array.from({ length: 5000 }, () => random() * 256),
-      reason: 'is not a raw file of a known kind; open the camera’s raw file, or a DNG made from it.',
+      reason: 'is no photograph of a known kind; open the camera’s raw file, a DNG made from it, a JPEG or a TIFF.',
     },
-    { name: 'a JPEG', bytes: tinyJpeg, reason: 'is a JPEG, not a raw file; open the camera’s raw file.' },
+    {
+      name: 'half a JPEG',
+      bytes: tinyJpeg.slice(0, -12),
+      reason: 'ends before its picture does; copy it from the card again.',
+    },
     {
       name: 'half a file',
       bytes: good.slice(0, good.length / 2),

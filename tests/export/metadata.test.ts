@@ -2,7 +2,7 @@
 import { join } from 'node:path'
 import { beforeAll, expect, it } from 'vitest'
 import { version } from '../../package.json'
-import { prepareJpegEncoder } from '../../src/commands/node-jpeg-encoder.ts'
+import { prepareJpegEncoder } from '../../src/commands/node-jpeg.ts'
 import { OUTPUT_SPACES, type OutputSpaceId } from '../../src/colour/output-space.ts'
 import { hasTool, readMetadata } from '../support/outside-tools.ts'
 import { temporaryFolder } from '../support/temporary-folder.ts'

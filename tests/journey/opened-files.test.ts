@@ -80,7 +80,7 @@ it('a file that is no raw says so where its picture would be, and another file o
   writeFileSync(slope, writeDng({ width, height, codes, cfa, black, white }))
   await page.getByRole('button', { name: 'letter.dng', exact: true }).click()
   const chooser = page.waitForEvent('filechooser')
-  await page.getByRole('button', { name: 'Open raw files…' }).click()
+  await page.getByRole('button', { name: 'Open photographs…' }).click()
   await (await chooser).setFiles(slope)
   await page.getByText('frame 2 of 2').waitFor()
   await page.getByRole('heading', { name: 'Neutral' }).waitFor()

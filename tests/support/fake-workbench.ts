@@ -60,6 +60,7 @@ function shownFrame(entry: RollEntry): ShownFrame {
       aspect: frameSize.width / frameSize.height,
     },
     metadata,
+    developed: null,
     warnings: [],
   }
 }

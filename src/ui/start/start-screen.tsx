@@ -15,7 +15,7 @@ export function StartScreen() {
           the finished picture while you choose.
         </p>
         <div className="start-ways">
-          <OpenFilesButton className="button prime">Open raw files…</OpenFilesButton>
+          <OpenFilesButton className="button prime">Open photographs…</OpenFilesButton>
           <OpenFilesButton className="button" folder>
             Open a folder…
           </OpenFilesButton>
