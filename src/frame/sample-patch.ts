@@ -3,6 +3,7 @@
 import { readDisc, type SampledCells } from './disc-cells.ts'
 import type { NoiseModel, SensorData } from './frame.ts'
 import { type PickError, pickError } from './pick-error.ts'
+import { withoutOutliers } from './without-outliers.ts'
 
 type Reliability = 'good' | 'fair' | 'poor' | 'too dark' | 'clipped'
 
@@ -60,7 +61,7 @@ export function samplePatch(
   centre: readonly [number, number],
   radiusPx: number,
 ): PatchSample {
-  return judgeSample(readDisc(sensor, centre, radiusPx), noise)
+  return judgeSample(withoutOutliers(readDisc(sensor, centre, radiusPx)), noise)
 }
 
 /** The mean of sampled cells and how far it can be trusted. */

@@ -5,15 +5,10 @@ import { cellReader } from './cell-reader.ts'
 import { mostSampledCells, type SampledCells } from './disc-cells.ts'
 import type { NoiseModel, SensorData } from './frame.ts'
 import { judgeSample, type PatchSample } from './sample-patch.ts'
+import { withoutOutliers } from './without-outliers.ts'
 
 /** Corners of an outline, x and y 0…1 of the upright frame; the last is joined to the first. */
 export type Outline = readonly (readonly [x: number, y: number])[]
-
-/** A cell is left out beyond this many robust deviations from the median; rounds in which deviations are taken anew (common practice, no source). */
-const outlierDeviations = 4
-const rounds = 2
-/** Deviation of a normal distribution in median absolute deviations. */
-const deviationPerMad = 1.4826
 
 /** Where a horizontal line crosses the outline, in order; between pairs lies the inside (even-odd rule). */
 function crossings(outline: Outline, y: number): number[] {
@@ -56,32 +51,6 @@ function readRegion(sensor: SensorData, outline: Outline): SampledCells {
     }
   }
   return { rgb: Float64Array.from(values), cells: values.length / 3, allCells, cell }
-}
-
-const median = (values: Float64Array) => values.slice().sort()[values.length >> 1]
-
-/** The cells less those of another colour. Differences are taken in light, not in logs, which would bias dark cells. */
-function withoutOutliers(sampled: SampledCells): SampledCells {
-  let { rgb } = sampled
-  for (let round = 0; round < rounds && rgb.length > 3; round++) {
-    const at = (c: number) => rgb.filter((_, i) => i % 3 === c)
-    const [red, green, blue] = [at(0), at(1), at(2)]
-    const [r, g, b] = [red, green, blue].map(median)
-    if (Math.min(r, g, b) <= 0) break
-    const differences = [
-      red.map((value, i) => value / r - green[i] / g),
-      blue.map((value, i) => value / b - green[i] / g),
-    ]
-    const limits = differences.map((values) => {
-      const middle = median(values)
-      const reach = outlierDeviations * deviationPerMad * median(values.map((value) => Math.abs(value - middle)))
-      return { middle, reach }
-    })
-    const inside = (cell: number) =>
-      limits.every(({ middle, reach }, k) => Math.abs(differences[k][cell] - middle) <= reach)
-    rgb = rgb.filter((_, i) => inside(Math.floor(i / 3)))
-  }
-  return { ...sampled, rgb, cells: rgb.length / 3, allCells: sampled.allCells - sampled.cells + rgb.length / 3 }
 }
 
 /**

@@ -11,6 +11,8 @@ export type OpenDialog = 'help' | 'export' | null
 export interface PointedNeutral {
   readonly name: string
   readonly gains: NeutralGains
+  /** Where in the frame it comes from; null from nowhere. */
+  readonly place: Place | null
 }
 
 interface Screen {
@@ -19,6 +21,9 @@ interface Screen {
   readonly pointed: PointedNeutral | null
   /** Where the pointer last stood in the picture; the middle before it did. */
   readonly lastPointed: Place
+  /** Corners of the outline being drawn for the probe, or null; and the cursor that sets them by keys. */
+  readonly outline: readonly Place[] | null
+  readonly corner: Place | null
   /** Room for the picture in CSS pixels. */
   readonly pictureSize: { readonly width: number; readonly height: number }
   readonly dialog: OpenDialog
@@ -36,6 +41,8 @@ export const screen = createStore<Screen>(() => ({
   pointer: null,
   pointed: null,
   lastPointed: { x: 0.5, y: 0.5 },
+  outline: null,
+  corner: null,
   pictureSize: { width: 0, height: 0 },
   dialog: null,
   huePick: null,

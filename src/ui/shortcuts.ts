@@ -2,6 +2,8 @@
 import { useEffect } from 'react'
 
 import type { Workbench } from '../workbench/workbench.ts'
+import { toggleDivide } from './picture/divide-tool.ts'
+import { toggleSampleWay } from './picture/outline-tool.ts'
 import { showPixels, showWhole, zoomByNotch } from './picture/picture-view.ts'
 import { endProbe, keepMark, leaveProbe, startProbe } from './picture/probe-tool.ts'
 import { stepSampleRadius } from './picture/sample-radius.ts'
@@ -16,8 +18,10 @@ interface SingleKey {
 
 export const singleKeys: readonly SingleKey[] = [
   { key: 'M', does: 'Keep a mark: of the place under the probe, else of the frame’s neutral', run: keepMark },
+  { key: 'O', does: 'Probe an outline drawn by hand, or the ring again', run: toggleSampleWay },
   { key: ',', does: 'Smaller sample', run: (workbench) => stepSampleRadius(workbench, -1) },
   { key: '.', does: 'Larger sample', run: (workbench) => stepSampleRadius(workbench, 1) },
+  { key: 'D', does: 'Divide the picture: as it is, and with the probe or what is pointed at', run: toggleDivide },
   { key: 'W', does: 'The whole picture', run: showWhole },
   { key: 'S', does: 'Sensor pixel for screen pixel (1:1)', run: showPixels },
   { key: '+', does: 'Closer', run: (workbench) => zoomByNotch(workbench, 1) },
@@ -37,6 +41,10 @@ export const otherKeys: readonly (readonly [keys: string, does: string])[] = [
   ['N held', 'Probe for a neutral while held; a tap takes the probe up or puts it away'],
   ['Arrows on the picture', 'Roam with the probe, or move the picture; with shift in large steps'],
   ['Enter, shift + Enter', 'Keep the neutral of the place under the probe, or keep it as a mark; clicks do the same'],
+  [
+    'Arrows, space, Enter',
+    'While the probe takes an outline: move the cursor, set a corner, close; Backspace takes one back',
+  ],
   ['Escape', 'Put the probe away and leave all as it was'],
   ['Page up, Page down', 'Previous and next frame'],
   ['Wheel, shift + wheel', 'Zoom about the pointer; size of the sample'],

@@ -8,6 +8,7 @@ import type { Probe } from '../workbench/session.ts'
 import { formatNumber } from './format-number.ts'
 import { IconButton } from './icon-button.tsx'
 import { endProbe, keepMark, keepNeutral, startProbe } from './picture/probe-tool.ts'
+import { toggleSampleWay } from './picture/outline-tool.ts'
 import { stepSampleRadius } from './picture/sample-radius.ts'
 import { screen } from './screen-store.ts'
 import { TaskProgress } from './task-progress.tsx'
@@ -32,37 +33,55 @@ function sensorWords({ reading: { meanCameraRgb } }: Probe): string {
   return `sensor: red ${red}, green ${green}, blue ${blue}`
 }
 
+const outlineHint = 'Draw round anything that could be neutral, then keep what it gives'
 const hints = {
   neutral: 'Point at anything that could be neutral: a click keeps it, shift with a click makes it a mark',
   sun: 'Point at a plain surface in the sun that also lies in shade; a click keeps it',
   shade: 'Point at the same kind of surface in the shade; a click keeps it',
 }
 
-function ProbeReading() {
+function SampleSize() {
   const workbench = useWorkbench()
   const radius = useSession((session) => session.sampleRadiusPx)
+  return (
+    <Group className="sample-size" aria-label="Sample size">
+      <IconButton label="Smaller sample" onPress={() => stepSampleRadius(workbench, -1)}>
+        <Minus />
+      </IconButton>
+      <span className="sample-words">sample {Math.round(radius * 2)} px wide</span>
+      <IconButton label="Larger sample" onPress={() => stepSampleRadius(workbench, 1)}>
+        <Plus />
+      </IconButton>
+    </Group>
+  )
+}
+
+function ProbeReading() {
+  const workbench = useWorkbench()
   const probe = useSession((session) => session.probe)
   const target = useSession((session) => session.probeTarget)
+  const isOutline = useSession((session) => session.sampleWay === 'outline')
+  const hint = isOutline ? outlineHint : hints[target?.light ?? 'neutral']
   return (
     <>
-      <Group className="sample-size" aria-label="Sample size">
-        <IconButton label="Smaller sample" onPress={() => stepSampleRadius(workbench, -1)}>
-          <Minus />
-        </IconButton>
-        <span className="sample-words">sample {Math.round(radius * 2)} px wide</span>
-        <IconButton label="Larger sample" onPress={() => stepSampleRadius(workbench, 1)}>
-          <Plus />
-        </IconButton>
-      </Group>
-      <span className="reading verdict">{probe ? probe.reading.sentence : hints[target?.light ?? 'neutral']}</span>
+      {!isOutline && <SampleSize />}
+      <Button className="button plain" aria-pressed={isOutline} onPress={() => toggleSampleWay(workbench)}>
+        Outline
+        <KeyHint>O</KeyHint>
+      </Button>
+      <span className="reading verdict">{probe ? probe.reading.sentence : hint}</span>
       {probe && <span className="reading sensor-words">{sensorWords(probe)}</span>}
       {probe?.neutral && (
         <>
-          <Button className="button keep" onPress={() => keepMark(workbench)}>
+          <Button className="button keep" data-stays={isOutline || undefined} onPress={() => keepMark(workbench)}>
             Keep as a mark
             <KeyHint>M</KeyHint>
           </Button>
-          <Button className="button prime keep" onPress={() => keepNeutral(workbench)}>
+          <Button
+            className="button prime keep"
+            data-stays={isOutline || undefined}
+            onPress={() => keepNeutral(workbench)}
+          >
             {target ? `Keep as ${target.light}` : 'Keep this neutral'}
           </Button>
         </>

@@ -84,6 +84,7 @@ export function createWorkbench(): Workbench {
     cssOf: picture.cssOf,
     showReach: (reachOf) => session.setState({ reachOf }),
     preview: (preview) => session.setState({ preview }),
+    setDivide: (divide) => session.setState({ divide: divide === null ? null : Math.min(Math.max(divide, 0), 1) }),
     thumbnails: picture.thumbnails,
     neutralOutlook() {
       const shown = picture.shown()

@@ -48,7 +48,7 @@ export function createPicture(session: SessionStore, edits: EditStore, supplies:
   function redraw(): void {
     const history = shown && edits.history(shown.id)
     if (!renderer || !canvas || !shown || !history) return
-    const { view, clippingShown, screenSpace, reachOf, selectedStepId } = session.getState()
+    const { view, divide, clippingShown, screenSpace, reachOf, selectedStepId } = session.getState()
     const { width, height, devicePixelRatio } = viewport()
     if (width === 0 || height === 0) return
     const { left, top, scale } = layout(shown.frame.sensor)
@@ -57,12 +57,15 @@ export function createPicture(session: SessionStore, edits: EditStore, supplies:
     const moving = !first && (isPassing || history.gesture !== null || view !== drawnView)
     drawnChain = history.chain
     drawnView = view
+    const options = {
+      space: screenSpace,
+      supplies: supplies.of(shown.id),
+      reachOf: reachOf === selectedStepId ? reachOf : null,
+    }
+    const isDivided = divide !== null && chain !== history.chain
     renderer.draw({
-      description: describe(chain, shown.facts, {
-        space: screenSpace,
-        supplies: supplies.of(shown.id),
-        reachOf: reachOf === selectedStepId ? reachOf : null,
-      }),
+      description: describe(isDivided ? history.chain : chain, shown.facts, options),
+      second: isDivided ? { description: describe(chain, shown.facts, options), divide } : undefined,
       view: {
         width: Math.round(width * devicePixelRatio),
         height: Math.round(height * devicePixelRatio),
@@ -77,7 +80,16 @@ export function createPicture(session: SessionStore, edits: EditStore, supplies:
   }
 
   session.subscribe((now, before) => {
-    const keys = ['probe', 'preview', 'view', 'clippingShown', 'screenSpace', 'reachOf', 'selectedStepId'] as const
+    const keys = [
+      'probe',
+      'preview',
+      'divide',
+      'view',
+      'clippingShown',
+      'screenSpace',
+      'reachOf',
+      'selectedStepId',
+    ] as const
     if (keys.some((key) => now[key] !== before[key])) redraw()
   })
   supplies.onChange(redraw)

@@ -4,14 +4,15 @@ import type { EditStore } from '../edits/edit-store.ts'
 import { withLightPick } from '../edits/light-picks.ts'
 import { withProbe } from '../edits/stack.ts'
 import type { Frame, FrameFacts } from '../frame/frame.ts'
-import { samplePatch } from '../frame/sample-patch.ts'
+import { type PatchSample, samplePatch } from '../frame/sample-patch.ts'
+import { type Outline, sampleRegion } from '../frame/sample-region.ts'
 import type { Place, Probe } from './session.ts'
-import type { SessionStore } from './session-store.ts'
+import { notify, type SessionStore } from './session-store.ts'
 import type { Workbench } from './workbench.ts'
 
 export type ProbeCommands = Pick<
   Workbench,
-  'setTool' | 'setProbeTarget' | 'setSampleRadius' | 'roam' | 'commitProbe' | 'escape'
+  'setTool' | 'setProbeTarget' | 'setSampleRadius' | 'setSampleWay' | 'roam' | 'probeOutline' | 'commitProbe' | 'escape'
 >
 
 /** Radius of the smallest sample in sensor pixels: one cell. */
@@ -24,11 +25,16 @@ function largestRadiusPx({ sensor }: Frame): number {
   return Math.sqrt((largestShare * sensor.width * sensor.height) / Math.PI)
 }
 
-function probeAt(frame: Frame, facts: FrameFacts, place: Place, radiusPx: number): Probe {
-  const reading = samplePatch(frame.sensor, facts.noise, [place.x, place.y], radiusPx)
+function probeOf(reading: PatchSample, place: Place, outline: Outline | null): Probe {
   const mean = reading.meanCameraRgb
   const neutral = mean && { redStops: Math.log2(mean[1] / mean[0]), blueStops: Math.log2(mean[1] / mean[2]) }
-  return { place, reading, neutral }
+  return { place, outline, reading, neutral }
+}
+
+/** The mean of an outline's corners. */
+function middleOf(outline: Outline): Place {
+  const mean = (axis: 0 | 1) => outline.reduce((sum, corner) => sum + corner[axis] / outline.length, 0)
+  return { x: mean(0), y: mean(1) }
 }
 
 /** `shown` gives the frame on the bench, or null. */
@@ -39,8 +45,10 @@ export function createProbeCommands(
 ): ProbeCommands {
   function roam(place: Place | null): void {
     const picture = shown()
-    const probe = place && picture && probeAt(picture.frame, picture.facts, place, session.getState().sampleRadiusPx)
-    session.setState({ probe })
+    if (!place || !picture) return session.setState({ probe: null })
+    const { sampleRadiusPx } = session.getState()
+    const reading = samplePatch(picture.frame.sensor, picture.facts.noise, [place.x, place.y], sampleRadiusPx)
+    session.setState({ probe: probeOf(reading, place, null) })
   }
 
   return {
@@ -51,9 +59,21 @@ export function createProbeCommands(
       const largest = picture ? largestRadiusPx(picture.frame) : radiusPx
       session.setState({ sampleRadiusPx: Math.min(Math.max(radiusPx, smallestRadiusPx), largest) })
       const { probe } = session.getState()
-      if (probe) roam(probe.place)
+      if (probe && !probe.outline) roam(probe.place)
     },
+    setSampleWay: (sampleWay) => session.setState({ sampleWay, probe: null }),
     roam,
+    probeOutline(outline) {
+      const picture = shown()
+      if (!picture) return
+      try {
+        const reading = sampleRegion(picture.frame.sensor, picture.facts.noise, outline)
+        session.setState({ probe: probeOf(reading, middleOf(outline), outline) })
+      } catch (error) {
+        if (!(error instanceof RangeError)) throw error
+        notify(session, 'note', error.message)
+      }
+    },
     commitProbe() {
       const picture = shown()
       const { probe, probeTarget } = session.getState()

@@ -6,6 +6,7 @@ import type { Chain } from '../edits/stack.ts'
 import type { Developed, ExposureMetadata, FrameFacts, SensorHistogram } from '../frame/frame.ts'
 import type { ClippingShown } from '../gpu/picture-request.ts'
 import type { PatchSample } from '../frame/sample-patch.ts'
+import type { Outline } from '../frame/sample-region.ts'
 import type { NamedTable } from '../roll/edit.ts'
 
 /** How a roll entry stands. */
@@ -50,13 +51,19 @@ export interface Place {
   readonly y: number
 }
 
-/** The roaming neutral picker; null when it is not over the picture. */
+/** The neutral picker; null when it is not over the picture. */
 export interface Probe {
+  /** Middle of the sample. */
   readonly place: Place
+  /** What was sampled, where it was drawn by hand; null for the ring about the place. */
+  readonly outline: Outline | null
   readonly reading: PatchSample
   /** Neutral the place would give (log2 gains), or null where the sample is unusable. */
   readonly neutral: { readonly redStops: number; readonly blueStops: number } | null
 }
+
+/** The sample is a ring that roams, or an outline drawn by hand. */
+export type SampleWay = 'ring' | 'outline'
 
 /** 'pan' moves the picture; 'probe' roams with the neutral picker. */
 export type Tool = 'pan' | 'probe'
@@ -102,7 +109,8 @@ export interface Session {
   readonly shown: ShownFrame | null
   readonly selectedStepId: string | null
   readonly tool: Tool
-  /** Radius of the sample in sensor pixels. */
+  readonly sampleWay: SampleWay
+  /** Radius of the ring in sensor pixels. */
   readonly sampleRadiusPx: number
   readonly probe: Probe | null
   /** What the shown frame offers as its neutral, or null while that is being found out. */
@@ -113,6 +121,8 @@ export interface Session {
   readonly reachOf: string | null
   /** A chain shown in the picture in place of the frame's own while something is pointed at; the probe goes before it. */
   readonly preview: Chain | null
+  /** Where the picture is divided while it shows another chain, 0…1 of its width: the frame's own stays left of it. Null is undivided. */
+  readonly divide: number | null
   readonly view: View
   /** What the picture marks where it clips: nothing, the sensor's channels, or its own. */
   readonly clippingShown: ClippingShown

@@ -5,10 +5,11 @@ import type { LightTarget } from '../edits/light-picks.ts'
 import type { Mark, Marks, NeutralGains } from '../edits/marks.ts'
 import type { Chain } from '../edits/stack.ts'
 import type { ExportSettings } from '../export/export-picture.ts'
+import type { Outline } from '../frame/sample-region.ts'
 import type { ControlValue } from '../operations/define.ts'
 import type { NeutralOutlook } from './neutral-outlook.ts'
 import type { TracedColour } from '../pipeline/trace-chain.ts'
-import type { ClippingShown, Place, Session, Tool, View } from './session.ts'
+import type { ClippingShown, Place, SampleWay, Session, Tool, View } from './session.ts'
 
 /** The shown frame's chain and what undo and redo would name; null while no frame is shown. */
 export interface ShownEdit {
@@ -50,7 +51,11 @@ export interface Workbench {
   /** What the probe picks for until it is put away: a pick of a second light, or null for the frame's neutral. */
   setProbeTarget(target: LightTarget | null): void
   setSampleRadius(radiusPx: number): void
+  /** Ring or outline; what was sampled the other way is let go. */
+  setSampleWay(way: SampleWay): void
   roam(place: Place | null): void
+  /** Samples what a drawn outline holds; one that holds no part of the picture tells so and samples nothing. */
+  probeOutline(outline: Outline): void
   commitProbe(): void
   /** Ends the probe, or the gesture under way, leaving everything as it was. */
   escape(): void
@@ -73,6 +78,8 @@ export interface Workbench {
   // Preview
   /** Shows another chain in the picture until null; nothing is changed. */
   preview(chain: Chain | null): void
+  /** Divides the picture at 0…1 of its width while it shows another chain than the frame's own; null shows that one alone. */
+  setDivide(divide: number | null): void
   /**
    * Small finished pictures of the shown frame, one for each chain, `widthPx` device pixels wide, encoded in sRGB; null when no
    * frame is shown, or another one meanwhile.

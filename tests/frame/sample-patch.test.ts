@@ -49,6 +49,22 @@ describe('mean', () => {
     expect(sample.sentence).toContain('clipped')
   })
 
+  it('leaves out cells of another colour, whole, and keeps noise', () => {
+    const leaf = [0.6, 0.35, 0.25]
+    const light = (x: number, y: number, c: CfaColour) => (x % 24 < 4 && y > 20 ? leaf : stone)[c]
+    const noisy = { fullScaleElectrons: 20_000, readNoiseElectrons: 3 }
+    const sensor = makeMosaic({ ...size, light, noise: { ...noisy, seed: 7 } })
+    const sample = samplePatch(sensor, noisy, [0.5, 0.5], 30)
+    const ratio = (a: number, b: number) => Math.log2(sample.meanCameraRgb![a] / sample.meanCameraRgb![b])
+    expect(ratio(0, 1)).toBeCloseTo(Math.log2(stone[0] / stone[1]), 2)
+    expect(ratio(2, 1)).toBeCloseTo(Math.log2(stone[2] / stone[1]), 2)
+    expect(sample).toMatchObject({ reliability: 'good', twoMaterials: false, clippedShare: 0 })
+    const plain = samplePatch(makeMosaic({ ...size, light: flat, noise: { ...noisy, seed: 7 } }), noisy, [0.5, 0.5], 30)
+    expect(sample.cells / plain.cells).toBeGreaterThan(0.8)
+    expect(sample.cells / plain.cells).toBeLessThan(0.9)
+    expect(plain.cells).toBeGreaterThan(0.97 * ((Math.PI * 30 ** 2) / 4))
+  })
+
   it('keeps dark photosites, so that blue is not biased in low light', () => {
     const dark = [0.02, 0.0053, 0.0026]
     const light = (_x: number, _y: number, colour: CfaColour) => dark[colour]

@@ -77,6 +77,7 @@ function probeAt(place: Place): Probe {
   const clipped = red > 0.93
   return {
     place,
+    outline: null,
     reading: {
       cells: 412,
       spreadStops: 0.02,
@@ -187,6 +188,7 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
     },
     showClipping: (clippingShown) => set({ clippingShown }),
     preview: (preview) => set({ preview }),
+    setDivide: (divide) => set({ divide }),
     trace(chain, places) {
       const { shown } = session.getState()
       if (!shown) return null
@@ -210,6 +212,11 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
     setProbeTarget: (probeTarget) => set({ probeTarget }),
     showReach: (reachOf) => set({ reachOf }),
     setSampleRadius: (sampleRadiusPx) => set({ sampleRadiusPx }),
+    setSampleWay: (sampleWay) => set({ sampleWay, probe: null }),
+    probeOutline(outline) {
+      const [x, y] = [0, 1].map((axis) => outline.reduce((sum, corner) => sum + corner[axis] / outline.length, 0))
+      set({ probe: { ...probeAt({ x, y }), outline } })
+    },
     roam: (place) => set({ probe: place && probeAt(place) }),
     commitProbe() {
       const { probe, probeTarget, shownId } = session.getState()

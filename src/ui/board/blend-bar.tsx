@@ -31,10 +31,10 @@ export function BlendBar({ first, second, onDone }: BlendBarProps) {
     [first.gains, second.gains, share],
   )
   const name = `${first.name} ${100 - share} : ${share} ${second.name}`
-  const show = () => pointAtNeutral({ name, gains })
+  const show = () => pointAtNeutral({ name, gains, place: null })
   const hide = () => pointAtNeutral(null)
   useEffect(() => {
-    pointAtNeutral({ name, gains })
+    pointAtNeutral({ name, gains, place: null })
     return () => pointAtNeutral(null)
   }, [name, gains])
 

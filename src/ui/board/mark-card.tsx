@@ -39,9 +39,9 @@ export function MarkCard(props: MarkCardProps) {
   const [isEditing, setEditing] = useState(false)
   const face = useRef<HTMLButtonElement>(null)
   const tabIndex = isCurrent ? 0 : -1
-  const { id, name, gains, pinned } = mark
+  const { id, name, gains, place, pinned } = mark
 
-  const handlers = useNeutralFace({ name, gains }, `Neutral of ${name}`)
+  const handlers = useNeutralFace({ name, gains, place }, `Neutral of ${name}`)
   const press = (event: KeyboardEvent) => {
     const side = event.key === 'ArrowUp' ? -1 : event.key === 'ArrowDown' ? 1 : 0
     if (event.ctrlKey || event.metaKey || event.altKey) return

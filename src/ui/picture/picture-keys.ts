@@ -2,8 +2,18 @@
 // leaves all as it was.
 import type { KeyboardEvent, RefObject } from 'react'
 
+import {
+  canCloseOutline,
+  closeOutline,
+  dropOutline,
+  isOutlining,
+  moveCorner,
+  setCorner,
+  takeBackCorner,
+} from './outline-tool.ts'
 import { bringIntoWindow, panBy, placeBeside } from './picture-place.ts'
 import { keepMark, keepNeutral, leaveProbe } from './probe-tool.ts'
+import { screen } from '../screen-store.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 
 /** CSS pixels of one arrow press: small steps, with shift large ones; moving the picture takes larger ones (our choice). */
@@ -34,10 +44,31 @@ export function usePictureKeys(area: RefObject<HTMLDivElement | null>) {
     workbench.roam(to)
   }
 
+  /** Keys that draw an outline; false where the key means what it means otherwise. */
+  const draw = ({ key, shiftKey }: KeyboardEvent): boolean => {
+    if (!isOutlining(workbench)) return false
+    const px = shiftKey ? roamPx.shift : roamPx.plain
+    const isDrawing = screen.getState().outline !== null
+    if (directions[key]) {
+      const [dx, dy] = directions[key]
+      bringIntoWindow(workbench, area.current!, moveCorner(workbench, dx * px, dy * px))
+    } else if (key === ' ') setCorner(workbench)
+    else if (key === 'Backspace') takeBackCorner()
+    else if (key === 'Enter' && canCloseOutline()) closeOutline(workbench)
+    else if (key === 'Escape' && isDrawing) dropOutline()
+    else return false
+    return true
+  }
+
   return {
     onKeyDown(event: KeyboardEvent) {
       const { tool } = workbench.session.getState()
-      if (event.ctrlKey || event.metaKey || event.altKey) return
+      if (event.ctrlKey || event.metaKey || event.altKey || event.target !== area.current) return
+      if (draw(event)) {
+        event.preventDefault()
+        event.stopPropagation()
+        return
+      }
       if (directions[event.key]) travel(directions[event.key], event.shiftKey)
       else if (event.key === 'Enter' && tool === 'probe' && event.shiftKey) keepMark(workbench)
       else if (event.key === 'Enter' && tool === 'probe') keepNeutral(workbench)

@@ -1,8 +1,10 @@
 // Mouse, pen and touch on the picture: dragging moves it, two fingers zoom, the probe roams under the pointer and a click
-// keeps its neutral, or with shift a mark. A finger hides what it points at, so touch only roams; buttons keep.
+// keeps its neutral, or with shift a mark. A finger hides what it points at, so touch only roams; buttons keep. While the probe
+// takes outlines, one pointer draws them.
 import { useMemo, type PointerEvent, type RefObject } from 'react'
 
 import type { Workbench } from '../../workbench/workbench.ts'
+import { beginOutline, closeOutline, dropOutline, extendOutline, isOutlining } from './outline-tool.ts'
 import { panBy } from './picture-place.ts'
 import { keepMark, keepNeutral } from './probe-tool.ts'
 import { setPointer } from '../screen-store.ts'
@@ -37,13 +39,17 @@ function handlersFor(workbench: Workbench, area: RefObject<HTMLDivElement | null
     const box = area.current!.getBoundingClientRect()
     return { x: event.clientX - box.left, y: event.clientY - box.top }
   }
-  const isProbing = () => workbench.session.getState().tool === 'probe'
+  const isRoaming = () => workbench.session.getState().tool === 'probe' && !isOutlining(workbench)
 
   return {
     onPointerDown(event: PointerEvent) {
       if (event.button !== 0) return
       area.current!.setPointerCapture(event.pointerId)
-      presses.set(event.pointerId, { ...pointOf(event), moved: false })
+      const point = pointOf(event)
+      presses.set(event.pointerId, { ...point, moved: false })
+      if (!isOutlining(workbench)) return
+      if (presses.size === 1) beginOutline(workbench, workbench.placeAt(point.x, point.y))
+      else dropOutline()
     },
 
     onPointerMove(event: PointerEvent) {
@@ -52,10 +58,12 @@ function handlersFor(workbench: Workbench, area: RefObject<HTMLDivElement | null
       const place = workbench.placeAt(point.x, point.y)
       setPointer(place)
       if (press && !press.moved && distance(point, press) < dragFromPx) return
-      const roams = isProbing() && (!press || event.pointerType === 'touch')
+      const roams = isRoaming() && (!press || event.pointerType === 'touch')
       if (presses.size === 2 && press) {
         const other = [...presses].find(([id]) => id !== event.pointerId)![1]
         pinch(workbench, area.current!, [press, other], [point, other])
+      } else if (isOutlining(workbench)) {
+        if (press) extendOutline(workbench, place)
       } else if (roams) workbench.roam(place)
       else if (press) panBy(workbench, area.current!, point.x - press.x, point.y - press.y)
       if (press) presses.set(event.pointerId, { ...point, moved: true })
@@ -64,7 +72,8 @@ function handlersFor(workbench: Workbench, area: RefObject<HTMLDivElement | null
     onPointerUp(event: PointerEvent) {
       const press = presses.get(event.pointerId)
       presses.delete(event.pointerId)
-      if (!press || press.moved || !isProbing()) return
+      if (press && isOutlining(workbench)) closeOutline(workbench)
+      if (!press || press.moved || !isRoaming()) return
       const point = pointOf(event)
       workbench.roam(workbench.placeAt(point.x, point.y))
       if (event.pointerType === 'touch') return
@@ -74,11 +83,12 @@ function handlersFor(workbench: Workbench, area: RefObject<HTMLDivElement | null
 
     onPointerCancel(event: PointerEvent) {
       presses.delete(event.pointerId)
+      dropOutline()
     },
 
     onPointerLeave(event: PointerEvent) {
       setPointer(null)
-      if (isProbing() && event.pointerType !== 'touch') workbench.roam(null)
+      if (isRoaming() && event.pointerType !== 'touch') workbench.roam(null)
     },
   }
 }

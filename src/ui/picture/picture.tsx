@@ -2,12 +2,15 @@
 import { useEffect, useRef } from 'react'
 
 import { HuePick } from './hue-pick.tsx'
+import { OutlineShape } from './outline-shape.tsx'
+import { PictureDivide } from './picture-divide.tsx'
 import { PictureState } from './picture-state.tsx'
 import { usePictureKeys } from './picture-keys.ts'
 import { usePicturePointer } from './picture-pointer.ts'
 import { usePictureWheel } from './picture-wheel.ts'
 import { StepLayers } from '../lights/step-layers.tsx'
 import { PlaceMarkers } from '../readings/place-markers.tsx'
+import { PointedPlace } from './pointed-place.tsx'
 import { ProbeRing } from './probe-ring.tsx'
 import { screen } from '../screen-store.ts'
 import { SpokenReading } from './spoken-reading.tsx'
@@ -16,6 +19,7 @@ import { useSession, useWorkbench } from '../workbench-context.tsx'
 export function Picture() {
   const workbench = useWorkbench()
   const tool = useSession((session) => session.tool)
+  const shownId = useSession((session) => session.shownId)
   const fileName = useSession((session) => session.shown?.fileName)
   const area = useRef<HTMLDivElement>(null)
   const canvas = useRef<HTMLCanvasElement>(null)
@@ -51,11 +55,15 @@ export function Picture() {
         <canvas ref={canvas} className="picture-canvas" />
         <PlaceMarkers />
         <ProbeRing />
+        <OutlineShape key={shownId} />
+        <PointedPlace />
+        <PictureDivide />
         <StepLayers />
       </div>
       <p id="picture-keys" hidden>
         N takes up the neutral probe, arrow keys roam or move the picture, Enter keeps the neutral, with shift a mark,
-        Escape leaves it.
+        Escape leaves it. While the probe takes an outline, arrow keys move a cursor, space sets a corner, Enter closes
+        it.
       </p>
       <HuePick />
       <PictureState />

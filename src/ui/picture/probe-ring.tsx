@@ -4,6 +4,7 @@ import { useLayoutEffect, useRef } from 'react'
 import { useStore } from 'zustand'
 
 import type { Probe } from '../../workbench/session.ts'
+import type { Workbench } from '../../workbench/workbench.ts'
 import { formatNumber } from '../format-number.ts'
 import { placeLabel } from './label-place.ts'
 import { screen } from '../screen-store.ts'
@@ -41,6 +42,16 @@ function Ring({ x, y, radius, reliability }: { x: number; y: number; radius: num
   )
 }
 
+/** How far the sample reaches from its middle on screen, with the marks round a ring. */
+function reachOf(workbench: Workbench, { outline }: Probe, middle: { x: number; y: number; radius: number }): number {
+  if (!outline) return middle.radius + markGap + markLength
+  const distances = outline.map(([x, y]) => {
+    const corner = workbench.cssOf({ x, y })
+    return corner ? Math.hypot(corner.x - middle.x, corner.y - middle.y) : 0
+  })
+  return Math.max(...distances)
+}
+
 export function ProbeRing() {
   const workbench = useWorkbench()
   const probe = useSession((session) => session.probe)
@@ -49,7 +60,7 @@ export function ProbeRing() {
   const size = useStore(screen, (state) => state.pictureSize)
   const label = useRef<HTMLDivElement>(null)
   const css = probe && workbench.cssOf(probe.place)
-  const reach = css ? css.radius + markGap + markLength : 0
+  const reach = css ? reachOf(workbench, probe, css) : 0
 
   useLayoutEffect(() => {
     if (!css || !label.current) return
@@ -60,10 +71,10 @@ export function ProbeRing() {
 
   const inWindow = css && css.x >= 0 && css.y >= 0 && css.x <= size.width && css.y <= size.height
   if (!probe || !inWindow) return null
-  const { reading, neutral } = probe
+  const { reading, neutral, outline } = probe
   return (
     <>
-      <Ring {...css} reliability={reading.reliability} />
+      {!outline && <Ring {...css} reliability={reading.reliability} />}
       <div ref={label} className="ring-label" aria-hidden="true">
         <strong>{titles[reading.reliability]}</strong>
         {neutral && (

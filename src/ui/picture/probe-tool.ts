@@ -1,14 +1,16 @@
 // Taking the probe up and putting it away, the same for button, key and touch.
 import { neutralGains } from '../../edits/stack.ts'
 import type { Workbench } from '../../workbench/workbench.ts'
+import { isOutlining } from './outline-tool.ts'
 import { pictureArea } from './picture-place.ts'
 import { screen } from '../screen-store.ts'
 
-/** The probe starts under the pointer, or in the middle of what is seen where there is none. */
+/** A ring starts under the pointer, or in the middle of what is seen where there is none. */
 export function startProbe(workbench: Workbench): void {
   const { view } = workbench.session.getState()
   workbench.setTool('probe')
-  workbench.roam(screen.getState().pointer ?? (view.fit ? { x: 0.5, y: 0.5 } : view.centre))
+  if (!isOutlining(workbench))
+    workbench.roam(screen.getState().pointer ?? (view.fit ? { x: 0.5, y: 0.5 } : view.centre))
   pictureArea()?.focus({ preventScroll: true })
 }
 

@@ -1,8 +1,8 @@
 // The size of the sample in even ratios, so that every step looks alike.
 import type { Workbench } from '../../workbench/workbench.ts'
 
-/** Radii in sensor pixels, about √2 apart (our choice). */
-const radiiPx = [2, 3, 4, 6, 8, 12, 16, 24, 32, 48, 64, 96, 128, 192, 256]
+/** Radii in sensor pixels, about √2 apart, from one cell to a twentieth of the largest frames (our choice). */
+const radiiPx = [1, 2, 3, 4, 6, 8, 12, 16, 24, 32, 48, 64, 96, 128, 192, 256, 384, 512, 768, 1024, 1536]
 
 /** The next radius up or down from the present one. */
 export function stepSampleRadius(workbench: Workbench, direction: 1 | -1): void {

@@ -1,9 +1,10 @@
-// How large the picture is seen: whole, pixel for pixel, and the zoom as a number.
+// How the picture is seen: divided or not, whole, pixel for pixel, and the zoom as a number.
 import { Button } from 'react-aria-components/Button'
 import { Group } from 'react-aria-components/Group'
 import { useStore } from 'zustand'
 
 import { effectiveZoom } from '../../workbench/view-geometry.ts'
+import { toggleDivide } from './divide-tool.ts'
 import { showPixels, showWhole } from './picture-view.ts'
 import { screen } from '../screen-store.ts'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
@@ -25,9 +26,13 @@ export function ZoomControls() {
   const workbench = useWorkbench()
   const fit = useSession((session) => session.view.fit)
   const zoom = useShownZoom()
+  const isDivided = useSession((session) => session.divide !== null)
   const isPixels = !fit && zoom === 1
   return (
-    <Group className="zoom" aria-label="Zoom">
+    <Group className="zoom" aria-label="How the picture is seen">
+      <Button className="button" aria-pressed={isDivided} onPress={() => toggleDivide(workbench)}>
+        Divided
+      </Button>
       <output className="zoom-number" aria-label="Zoom">
         {zoom === null ? '' : zoomText(zoom)}
       </output>
