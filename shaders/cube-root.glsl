@@ -1,7 +1,10 @@
-// Cube root with its sign kept. One Newton step repairs the last bits that pow leaves open on some devices.
+// Cube root with its sign kept. A third of the number's bits, exponent and all, is a root within 4 %; one step of Halley's method
+// leaves 3e-5 of that and one of Newton's only rounding: half the price of a power where the processor draws.
 vec3 cubeRoot(vec3 x) {
   vec3 size = max(abs(x), vec3(1e-30));
-  vec3 root = pow(size, vec3(1.0 / 3.0));
+  vec3 root = uintBitsToFloat(uvec3(vec3(floatBitsToUint(size)) / 3.0) + 709921077u);
+  vec3 cube = root * root * root;
+  root *= (cube + 2.0 * size) / (2.0 * cube + size);
   root -= (root - size / (root * root)) / 3.0;
   return sign(x) * root;
 }

@@ -77,5 +77,5 @@ export const blackAndWhite = defineOperation({
     pixel[2] = fromLms[6] * l + fromLms[7] * m + fromLms[8] * s
   },
   glsl,
-  tolerance: 5e-5,
+  tolerance: 5e-6,
 })

@@ -25,5 +25,5 @@ export const channelMix = defineOperation({
   },
   linear: ({ mix }) => mix,
   glsl,
-  tolerance: 1e-5,
+  tolerance: 2e-6,
 })

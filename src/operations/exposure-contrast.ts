@@ -45,5 +45,5 @@ export const exposureContrast = defineOperation({
     pixel[2] *= factor
   },
   glsl,
-  tolerance: 1e-5,
+  tolerance: 2e-6,
 })

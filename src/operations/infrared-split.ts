@@ -64,5 +64,5 @@ export const infraredSplit = defineOperation({
   },
   linear: ({ split }) => split,
   glsl,
-  tolerance: 1e-5,
+  tolerance: 2e-6,
 })

@@ -76,5 +76,5 @@ export const tonalBalance = defineOperation({
     pixel[2] *= hold
   },
   glsl,
-  tolerance: 1e-5,
+  tolerance: 2e-6,
 })

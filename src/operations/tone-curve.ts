@@ -124,5 +124,5 @@ export const toneCurve = defineOperation({
     }
   },
   glsl,
-  tolerance: 2e-5,
+  tolerance: 5e-6,
 })

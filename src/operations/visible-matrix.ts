@@ -27,5 +27,5 @@ export const visibleMatrix = defineOperation({
   },
   linear: ({ matrix }) => matrix,
   glsl,
-  tolerance: 1e-5,
+  tolerance: 2e-6,
 })

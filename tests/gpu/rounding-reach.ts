@@ -4,8 +4,8 @@
 import { runStep } from '../../src/pipeline/run-step.ts'
 import type { PipelineDescription } from '../../src/pipeline/description.ts'
 
-/** Units in the last place that one step of matrices and powers gathers: three as measured (hue turn, colour strength), and one for other drivers. */
-const unitsInLastPlace = 4
+/** Units in the last place that one step of matrices, powers and roots gathers: beyond two hardly 1e-7 is left (measured). */
+const unitsInLastPlace = 2
 const unit = 2 ** -24
 
 /** Per channel of the result, the sum of its changes under perturbations of each channel before each step; `width` pixels to a row. */
