@@ -60,7 +60,7 @@ export function describe(
     const operation = operationById(step.operation)
     const values: Values = space && operation.place === 'output' ? { ...step.values, space } : step.values
     const coefficients = operation.derive(values, facts, toHere)
-    if (operation.linear) toHere = multiply(operation.linear(coefficients), toHere)
+    if (operation.linear && !step.mask) toHere = multiply(operation.linear(coefficients), toHere)
     return {
       stepId: step.id,
       operation,

@@ -4,13 +4,15 @@ import * as v from 'valibot'
 import { EditFault } from './edit.ts'
 
 const number = v.pipe(v.number(), v.finite())
+/** Values of a step's controls. */
+const values = v.record(v.string(), v.union([number, v.boolean(), v.string(), v.array(number)]))
+/** A cut-on in nm, null for full spectrum. */
+export const cutOnNm = v.nullable(v.pipe(number, v.minValue(1)))
 const share = v.pipe(number, v.minValue(0), v.maxValue(1))
-const words = v.pipe(v.string(), v.minLength(1))
+export const words = v.pipe(v.string(), v.minLength(1))
 const hash = v.pipe(v.string(), v.regex(/^[0-9a-f]{64}$/, 'it must be a SHA-256 in 64 hexadecimal digits'))
 const numbered = (letters: RegExp, example: string) =>
   v.pipe(v.string(), v.regex(letters, `it must be built like “${example}”`))
-
-const values = v.record(v.string(), v.union([number, v.boolean(), v.string(), v.array(number)]))
 
 const mask = v.strictObject({
   parts: v.array(
@@ -20,12 +22,17 @@ const mask = v.strictObject({
   strength: share,
 })
 
-const step = v.strictObject({
-  id: numbered(/^[A-Za-z][A-Za-z0-9]*-\d{1,9}$/, 'hueTurn-1'),
+/** A step without the id that it has in one chain only. */
+const stepEntries = {
   operation: v.string(),
   version: v.pipe(v.number(), v.integer(), v.minValue(1)),
   enabled: v.boolean(),
   values,
+}
+export const mapStep = v.strictObject(stepEntries)
+const step = v.strictObject({
+  id: numbered(/^[A-Za-z][A-Za-z0-9]*-\d{1,9}$/, 'hueTurn-1'),
+  ...stepEntries,
   mask: v.optional(mask),
 })
 
@@ -44,6 +51,9 @@ const table = v.strictObject({
   data: v.string(),
 })
 
+/** Colour tables by the hash of their content. */
+export const tables = v.record(hash, table)
+
 /** The newest version of an edit's content; operations count versions of their own. */
 export const currentVersion = 2
 
@@ -51,17 +61,17 @@ const content = v.strictObject({
   app: v.literal('rimeleaf'),
   version: v.literal(currentVersion),
   madeOn: v.optional(v.strictObject({ fileName: words, fingerprint: hash })),
-  filterNm: v.optional(v.nullable(v.pipe(number, v.minValue(1)))),
+  filterNm: v.optional(cutOnNm),
   chain: v.pipe(v.array(step), v.minLength(1)),
   marks: v.array(mark),
-  tables: v.optional(v.record(hash, table)),
+  tables: v.optional(tables),
 })
 
 export type EditContent = v.InferOutput<typeof content>
 export type TableContent = v.InferOutput<typeof table>
 
 /** ‘chain[2].values.redStops’. */
-function placeOf(issue: v.BaseIssue<unknown>): string {
+export function placeOf(issue: v.BaseIssue<unknown>): string {
   const keys = (issue.path ?? []).map(({ key }) => (typeof key === 'number' ? `[${key}]` : `.${String(key)}`))
   return keys.join('').replace(/^\./, '') || 'the whole file'
 }

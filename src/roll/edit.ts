@@ -1,7 +1,7 @@
 // An edit: what a person made of one frame, as plain data. It is kept between sessions and leaves as a file in the same form.
 // Colour tables travel with it, because a chain only names them by the hash of their content.
 import type { Marks } from '../edits/marks.ts'
-import type { Chain } from '../edits/stack.ts'
+import type { Chain, Step } from '../edits/stack.ts'
 import type { ColourTable } from '../luts/colour-table.ts'
 import type { Table } from '../operations/define.ts'
 
@@ -26,9 +26,9 @@ export interface Edit {
 
 const tableId = /^[0-9a-f]{64}$/
 
-/** Hashes of the tables that a chain names in its values. */
-export function tableIdsOf(chain: Chain): string[] {
-  const texts = chain.flatMap(({ values }) => Object.values(values)).filter((value) => typeof value === 'string')
+/** Hashes of the tables that steps name in their values. */
+export function tableIdsOf(steps: readonly Pick<Step, 'values'>[]): string[] {
+  const texts = steps.flatMap(({ values }) => Object.values(values)).filter((value) => typeof value === 'string')
   return [...new Set(texts.filter((text) => tableId.test(text)))]
 }
 

@@ -3,6 +3,7 @@ import type { Chain } from '../edits/stack.ts'
 import { samplePatch } from '../frame/sample-patch.ts'
 import type { Supplies } from '../operations/define.ts'
 import { describe } from '../pipeline/describe.ts'
+import { traceChain } from '../pipeline/trace-chain.ts'
 import { runStep } from '../pipeline/run-step.ts'
 import type { ShownPicture } from './picture.ts'
 import type { Place } from './session.ts'
@@ -17,10 +18,9 @@ export function colourBefore(
   radiusPx: number,
 ): readonly [number, number, number] | null {
   const mean = samplePatch(frame.sensor, facts.noise, [place.x, place.y], radiusPx).meanCameraRgb
-  const { steps } = describe(chain, facts, { supplies })
-  const index = steps.findIndex((step) => step.stepId === stepId)
+  const description = describe(chain, facts, { supplies })
+  const index = description.steps.findIndex((step) => step.stepId === stepId)
   if (!mean || index < 0) return null
-  const pixel = Float64Array.of(...mean, Math.max(...mean), place.x, place.y)
-  for (const step of steps.slice(0, index)) runStep(step, pixel)
-  return [pixel[0], pixel[1], pixel[2]]
+  // The sensor comes first in a trace, so that what a step is given stands under the step's own index.
+  return traceChain(description, [...mean, Math.max(...mean)], place.x, place.y)[index].rgb
 }

@@ -16,6 +16,7 @@ import { followPlanes } from './follow-planes.ts'
 import { createFrameCache } from './frame-cache.ts'
 import { createHandOver } from './hand-over.ts'
 import { createKeeping } from './keeping.ts'
+import { createMapCommands } from './map-commands.ts'
 import { createMarkCommands } from './mark-commands.ts'
 import { neutralOutlook } from './neutral-outlook.ts'
 import { createOpenRoll } from './open-roll.ts'
@@ -38,7 +39,8 @@ export function createWorkbench(): Workbench {
   const supplies = createSupplyStore()
   const picture = createPicture(session, edits, supplies)
   const planes = createChainPlanes(supplies, tasks)
-  const keeping = createKeeping({ session, edits, supplies, store: createKeptStore() })
+  const store = createKeptStore()
+  const keeping = createKeeping({ session, edits, supplies, store })
   const roll = createOpenRoll({ session, edits, frames, supplies, planes, keeping, decoder: startDecodeClient() })
   const { openFrames, noteFilter, ...rollCommands } = createRollCommands({ session, edits, tasks, roll, picture })
   const tableCommands = createTableCommands({ session, edits, tasks, keeping })
@@ -98,6 +100,7 @@ export function createWorkbench(): Workbench {
       return history ? colourBefore(shown, supplies.of(shown.id), history.chain, stepId, place, sampleRadiusPx) : null
     },
     ...createReadings(supplies, picture.shown),
+    ...createMapCommands({ session, edit, edits, keeping, store }),
     ...createMarkCommands(session, edits),
     exportBoard: createBoardCommand({ session, edits, tasks, thumbnails: picture.thumbnails }),
     ...createProbeCommands(session, edits, picture.shown),

@@ -2,7 +2,7 @@
 // Written shortly after each change and when the page goes away. Where the browser keeps nothing, work goes on all the same.
 import type { EditStore } from '../edits/edit-store.ts'
 import { lutSupply } from '../operations/colour-lut.ts'
-import type { Chain } from '../operations/step.ts'
+import type { Step } from '../operations/step.ts'
 import { type Edit, EditFault, type NamedTable, tableIdsOf } from '../roll/edit.ts'
 import { contentWithoutTables, readContent } from '../roll/edit-content.ts'
 import type { KeptStore } from '../roll/kept-store.ts'
@@ -30,8 +30,8 @@ export interface Keeping extends Pick<Workbench, 'countKept' | 'forgetKept'> {
   /** Makes all tables that are kept known. */
   recallTables(): Promise<void>
   forgetTable(hash: string): Promise<void>
-  /** The tables that a chain names, as far as they are known here. */
-  tablesOf(chain: Chain): Promise<Edit['tables']>
+  /** The tables that steps name, as far as they are known here. */
+  tablesOf(steps: readonly Pick<Step, 'values'>[]): Promise<Edit['tables']>
   /** The edit of an entry as it stands, without tables, or null. */
   editOf(id: string): Edit | null
 }
@@ -166,9 +166,9 @@ export function createKeeping({ session, edits, supplies, store }: KeepingContex
       listKnown()
       await store.forgetTable(hash).catch(complain)
     },
-    async tablesOf(chain) {
+    async tablesOf(steps) {
       const lookUp = (hash: string) => known.get(hash) ?? store.table(hash).catch(() => undefined)
-      const found = await Promise.all(tableIdsOf(chain).map(async (hash) => [hash, await lookUp(hash)] as const))
+      const found = await Promise.all(tableIdsOf(steps).map(async (hash) => [hash, await lookUp(hash)] as const))
       return Object.fromEntries(found.filter((entry): entry is [string, NamedTable] => entry[1] !== undefined))
     },
     countKept: async () => store.countEdits().catch(() => 0),

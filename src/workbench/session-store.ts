@@ -30,6 +30,7 @@ export function createSessionStore(): SessionStore {
     notices: [],
     tables: [],
     keepsEdits: true,
+    maps: [],
     screenSpace: 'srgb',
     graphicsLimit: null,
   }))

@@ -2,6 +2,7 @@
 // Pixels never live here; the chain of a frame lives in the edit store.
 import type { LightTarget } from '../edits/light-picks.ts'
 import type { NeutralOffers } from '../analysis/candidates/neutral-offers.ts'
+import type { ColourMap } from '../edits/colour-map.ts'
 import type { Chain } from '../edits/stack.ts'
 import type { Developed, ExposureMetadata, FrameFacts, SensorHistogram } from '../frame/frame.ts'
 import type { ClippingShown } from '../gpu/picture-request.ts'
@@ -132,6 +133,8 @@ export interface Session {
   readonly tables: readonly KnownTable[]
   /** Whether edits outlast this page; false once the browser refused to keep one. */
   readonly keepsEdits: boolean
+  /** Colour maps of the user's own, in the order of the shelf. */
+  readonly maps: readonly ColourMap[]
   /** Screen space the picture is drawn in. */
   readonly screenSpace: 'srgb' | 'display-p3'
   /** One sentence on what the graphics of this machine cannot do, or null. */

@@ -1,6 +1,7 @@
 // Everything a person can do at the workbench, as commands; the screen calls these and reads two stores.
 import type { StoreApi } from 'zustand/vanilla'
 
+import type { ColourMap } from '../edits/colour-map.ts'
 import type { LightTarget } from '../edits/light-picks.ts'
 import type { Mark, Marks, NeutralGains } from '../edits/marks.ts'
 import type { Chain } from '../edits/stack.ts'
@@ -74,6 +75,18 @@ export interface Workbench {
   adoptNeutral(gains: NeutralGains, name: string): void
   /** Writes the board as one PNG: every mark finished, with its name and gains. Without marks nothing happens. */
   exportBoard(): Promise<void>
+
+  // Colour maps
+  /** Puts a map's steps in the place of the shown frame's mapping, as one named change. */
+  applyMap(map: ColourMap): void
+  /** Keeps the shown frame's mapping as a map of one's own; its id, or null where the frame has none. */
+  saveMap(name: string): string | null
+  renameMap(mapId: string, name: string): void
+  removeMap(mapId: string): void
+  /** Writes maps of one's own to one file that can be read. */
+  exportMaps(mapIds: readonly string[]): Promise<void>
+  /** Takes the maps of a file in; a file that cannot be used changes nothing and says why. */
+  importMaps(file: File): Promise<void>
 
   // Preview
   /** Shows another chain in the picture until null; nothing is changed. */

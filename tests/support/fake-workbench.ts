@@ -7,6 +7,7 @@ import { addStep, type Chain } from '../../src/edits/stack.ts'
 import { describe } from '../../src/pipeline/describe.ts'
 import { traceChain } from '../../src/pipeline/trace-chain.ts'
 import { createChainCommands } from '../../src/workbench/chain-commands.ts'
+import { createMapCommands } from '../../src/workbench/map-commands.ts'
 import { createMarkCommands } from '../../src/workbench/mark-commands.ts'
 import { neutralOutlook } from '../../src/workbench/neutral-outlook.ts'
 import { changeEntry, createSessionStore, dismissNotice } from '../../src/workbench/session-store.ts'
@@ -160,6 +161,13 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
 
   const workbench: Workbench = {
     ...commands,
+    ...createMapCommands({
+      session,
+      edit,
+      edits,
+      keeping: { tablesOf: async () => ({}), adoptTables() {} },
+      store: { maps: async () => undefined, keepMaps: async () => {} },
+    }),
     ...createMarkCommands(session, edits),
     session,
     edit,

@@ -17,12 +17,12 @@ interface MixCellProps {
   readonly withWeight: (mix: Mat3, weight: number) => Mat3
 }
 
-/** Bars reach twice a channel to either side; more can be typed (our choice). */
+/** Bars reach one and a half times a channel to either side; more can be typed (our choice). */
 const scale: Omit<SliderControl, 'label'> = {
   kind: 'slider',
   unit: '',
-  min: -2,
-  max: 2,
+  min: -1.5,
+  max: 1.5,
   step: 0.05,
   initial: 0,
   bounded: false,

@@ -2,6 +2,7 @@
 import type { ComponentType } from 'react'
 
 import { Board } from '../board/board.tsx'
+import { MapShelf } from '../maps/map-shelf.tsx'
 
 export interface LeftRoom {
   readonly id: string
@@ -10,4 +11,7 @@ export interface LeftRoom {
   readonly room: ComponentType
 }
 
-export const leftRooms: readonly LeftRoom[] = [{ id: 'board', title: 'Board', room: Board }]
+export const leftRooms: readonly LeftRoom[] = [
+  { id: 'board', title: 'Board', room: Board },
+  { id: 'maps', title: 'Map shelf', room: MapShelf },
+]

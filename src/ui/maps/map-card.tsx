@@ -1,0 +1,116 @@
+// One map on the shelf: the shown frame as it would be, its name, and what it does. Pointing at it or focusing it shows it large,
+// pressing it lays it on the frame. A finger cannot point, so its first press shows and the next one lays it on.
+import { useId, useRef, useState, type KeyboardEvent } from 'react'
+
+import { type ColourMap, withMapping } from '../../edits/colour-map.ts'
+import { FinishedThumbnail, type ThumbnailSize } from '../board/finished-thumbnail.tsx'
+import { MarkMenu } from '../board/mark-menu.tsx'
+import { MarkName } from '../board/mark-name.tsx'
+import { useChain } from '../chain/selected-step.ts'
+import { useWorkbench } from '../workbench-context.tsx'
+import { filterText } from './shelf-order.ts'
+
+interface MapCardProps {
+  readonly map: ColourMap
+  readonly picture: ImageData | null
+  readonly size: ThumbnailSize
+  /** The frame's mapping is this one. */
+  readonly isPresent: boolean
+  /** One's own maps can be named, exported and removed. */
+  readonly isOwn: boolean
+  readonly startsNamed: boolean
+  /** Where the group does not say it. */
+  readonly showsFilter: boolean
+  readonly onFocusMap: (from: HTMLElement, offset: number) => void
+}
+
+export function MapCard({ map, picture, size, isPresent, isOwn, startsNamed, showsFilter, onFocusMap }: MapCardProps) {
+  const workbench = useWorkbench()
+  const chain = useChain()
+  const [isNaming, setNaming] = useState(startsNamed)
+  const face = useRef<HTMLButtonElement>(null)
+  const previewed = useRef(false)
+  const touched = useRef(false)
+  const textId = useId()
+  const filter = showsFilter && map.filterNm !== undefined ? `${filterText(map.filterNm)}. ` : ''
+  const line = `${filter}${map.words}`.trim()
+
+  const point = () => {
+    previewed.current = true
+    workbench.preview(withMapping(chain, map.steps))
+  }
+  const leave = () => {
+    if (previewed.current) workbench.preview(null)
+    previewed.current = false
+  }
+  const apply = () => {
+    previewed.current = false
+    workbench.applyMap(map)
+  }
+  const press = (event: KeyboardEvent<HTMLElement>) => {
+    const side = event.key === 'ArrowUp' ? -1 : event.key === 'ArrowDown' ? 1 : 0
+    if (event.ctrlKey || event.metaKey || event.altKey) return
+    if (event.key === 'Escape' && previewed.current) leave()
+    else if (event.key === 'F2' && isOwn) setNaming(true)
+    else if (event.key === 'Delete' && isOwn) workbench.removeMap(map.id)
+    else if (side === 0) return
+    else onFocusMap(event.currentTarget, side)
+    event.preventDefault()
+    event.stopPropagation()
+  }
+  const actions = [
+    { id: 'rename', label: 'Rename', act: () => setNaming(true) },
+    { id: 'export', label: 'Export as a file', act: () => void workbench.exportMaps([map.id]) },
+    { id: 'remove', label: 'Remove from the shelf', act: () => workbench.removeMap(map.id) },
+  ]
+
+  return (
+    <li className="map-card" data-present={isPresent || undefined}>
+      <button
+        ref={face}
+        type="button"
+        className="mark-face map-face"
+        aria-label={`${map.name}${isPresent ? ', on the frame now' : ''}`}
+        aria-describedby={line ? textId : undefined}
+        onPointerEnter={(event) => event.pointerType !== 'touch' && point()}
+        onPointerLeave={(event) => event.pointerType !== 'touch' && leave()}
+        onPointerDown={(event) => {
+          touched.current = event.pointerType === 'touch' && !previewed.current
+        }}
+        onFocus={(event) => event.currentTarget.matches(':focus-visible') && point()}
+        onBlur={leave}
+        onKeyDown={press}
+        onClick={() => {
+          if (touched.current) point()
+          else apply()
+          touched.current = false
+        }}
+      >
+        <FinishedThumbnail picture={picture} size={size} />
+      </button>
+      <div className="map-line">
+        {isOwn ? (
+          <MarkName
+            name={map.name}
+            isEditing={isNaming}
+            tabIndex={0}
+            onEdit={() => setNaming(true)}
+            onEnd={(typed, byKey) => {
+              setNaming(false)
+              if (typed !== null) workbench.renameMap(map.id, typed)
+              if (byKey) face.current?.focus()
+            }}
+          />
+        ) : (
+          <span className="map-name">{map.name}</span>
+        )}
+        {isOwn && <MarkMenu label={`More for ${map.name}`} actions={actions} tabIndex={0} />}
+      </div>
+      {line && (
+        <p id={textId} className="map-words">
+          {line}
+        </p>
+      )}
+    </li>
+  )
+}

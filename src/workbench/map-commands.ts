@@ -1,0 +1,118 @@
+// Colour maps of one's own: taken from the shown frame, laid on it, kept between sessions, carried as files.
+import { fileSave } from 'browser-fs-access'
+import type { StoreApi } from 'zustand/vanilla'
+import { type ColourMap, mappingOf, withMapping } from '../edits/colour-map.ts'
+import type { EditStore } from '../edits/edit-store.ts'
+import { EditFault } from '../roll/edit.ts'
+import type { KeptStore } from '../roll/kept-store.ts'
+import { mapsContent, type NamelessMap, readMapFile, readMaps, writeMapFile } from '../roll/map-file.ts'
+import type { Keeping } from './keeping.ts'
+import { notify, type SessionStore } from './session-store.ts'
+import type { ShownEdit, Workbench } from './workbench.ts'
+
+export type MapCommands = Pick<
+  Workbench,
+  'applyMap' | 'saveMap' | 'renameMap' | 'removeMap' | 'exportMaps' | 'importMaps'
+>
+
+interface MapContext {
+  readonly session: SessionStore
+  readonly edit: StoreApi<{ readonly shown: ShownEdit | null }>
+  readonly edits: EditStore
+  readonly keeping: Pick<Keeping, 'tablesOf' | 'adoptTables'>
+  readonly store: Pick<KeptStore, 'maps' | 'keepMaps'>
+}
+
+const withId = (map: NamelessMap): ColourMap => ({ ...map, id: crypto.randomUUID() })
+const countWords = (count: number) => (count === 1 ? '1 colour map' : `${count} colour maps`)
+const wordsOf = (reason: unknown) => (reason instanceof Error ? reason.message : String(reason)).replace(/\.?$/, '.')
+
+/** Brings back what is kept; each change of a map is kept at once, with the tables it needs. */
+export function createMapCommands({ session, edit, edits, keeping, store }: MapContext): MapCommands {
+  const own = () => session.getState().maps
+
+  /** Tables that maps read. */
+  const tablesOf = (maps: readonly ColourMap[]) => keeping.tablesOf(maps.flatMap(({ steps }) => steps))
+
+  async function recall(): Promise<void> {
+    try {
+      const content = await store.maps()
+      if (content === undefined) return
+      const { maps, tables } = await readMaps(content)
+      keeping.adoptTables(tables)
+      session.setState((now) => ({ maps: [...maps.map(withId), ...now.maps] }))
+    } catch (reason) {
+      // Where the browser keeps nothing at all, that is said once, for edits.
+      if (reason instanceof EditFault)
+        notify(session, 'problem', `The colour maps kept here cannot be used, at ${reason.place}: ${reason.message}`)
+    }
+  }
+  void recall()
+
+  async function keep(): Promise<void> {
+    try {
+      await store.keepMaps(mapsContent(own(), await tablesOf(own())))
+    } catch {
+      const words = 'This browser keeps no colour maps for the next time. Export those that should last.'
+      notify(session, 'problem', words)
+    }
+  }
+  function change(to: (maps: readonly ColourMap[]) => readonly ColourMap[]): void {
+    session.setState(({ maps }) => ({ maps: to(maps) }))
+    void keep()
+  }
+
+  return {
+    applyMap({ name, steps }) {
+      const id = session.getState().shown?.id
+      if (id === undefined) return
+      session.setState({ preview: null })
+      edits.apply(id, `Colour map ${name}`, (chain) => withMapping(chain, steps))
+      const chain = edits.history(id)!.chain
+      const { selectedStepId } = session.getState()
+      if (!chain.some((step) => step.id === selectedStepId)) session.setState({ selectedStepId: chain[0].id })
+    },
+
+    saveMap(name) {
+      const { shown, entries } = session.getState()
+      const chain = edit.getState().shown?.chain
+      const steps = chain ? mappingOf(chain) : []
+      if (!shown || steps.length === 0) return null
+      const filterNm = entries.find(({ id }) => id === shown.id)?.statedFilterNm
+      const map = withId({ name, words: '', filterNm, steps })
+      change((maps) => [...maps, map])
+      return map.id
+    },
+
+    renameMap(mapId, name) {
+      const trimmed = name.trim()
+      if (trimmed) change((maps) => maps.map((map) => (map.id === mapId ? { ...map, name: trimmed } : map)))
+    },
+    removeMap: (mapId) => change((maps) => maps.filter(({ id }) => id !== mapId)),
+
+    async exportMaps(mapIds) {
+      const maps = own().filter(({ id }) => mapIds.includes(id))
+      if (maps.length === 0) return
+      const fileName = `${maps.length === 1 ? maps[0].name.replaceAll(/[\\/:*?"<>|]/g, ' ') : 'colour maps'}.json`
+      const blob = tablesOf(maps).then((tables) => new Blob([writeMapFile(maps, tables)], { type: 'application/json' }))
+      try {
+        const options = { fileName, extensions: ['.json'], mimeTypes: ['application/json'], description: 'Colour maps' }
+        await fileSave(blob, options)
+      } catch (reason) {
+        if (reason instanceof DOMException && reason.name === 'AbortError') return
+        notify(session, 'problem', `“${fileName}” was not saved: ${wordsOf(reason)}`)
+      }
+    },
+
+    async importMaps(file) {
+      try {
+        const { maps, tables } = await readMapFile(await file.text(), file.name)
+        keeping.adoptTables(tables)
+        change((now) => [...now, ...maps.map(withId)])
+        notify(session, 'note', `${countWords(maps.length)} of “${file.name}” now stand on the shelf.`)
+      } catch (reason) {
+        notify(session, 'problem', wordsOf(reason))
+      }
+    },
+  }
+}
