@@ -4,7 +4,6 @@ import { samplePatch } from '../frame/sample-patch.ts'
 import type { Supplies } from '../operations/define.ts'
 import { describe } from '../pipeline/describe.ts'
 import { traceChain } from '../pipeline/trace-chain.ts'
-import { runStep } from '../pipeline/run-step.ts'
 import type { ShownPicture } from './picture.ts'
 import type { Place } from './session.ts'
 
