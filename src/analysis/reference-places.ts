@@ -9,9 +9,9 @@ export interface ReferencePlace {
 }
 
 /** Squares along the longer side (the outermost are left out), their half width in overview pixels, and rounds of grouping: our choice. */
-const squaresAcross = 48
+const squaresAcross = 40
 const squareRadius = 2
-const rounds = 12
+const rounds = 8
 /** Colour counts so many times more than level: a stop of brightness is a step, a stop of ratio is another material (our choice). */
 const colourWeight = 2
 /** Level in shares of saturation below which a colour is mostly noise, and above which squares are clipped. */
@@ -25,8 +25,11 @@ interface Square extends ReferencePlace {
   readonly uneven: number
 }
 
-const distance = (a: readonly number[], b: readonly number[]) =>
-  Math.hypot(a[0] - b[0], colourWeight * (a[1] - b[1]), colourWeight * (a[2] - b[2]))
+/** Squared distance of two colours in stops². */
+function apart(a: readonly number[], b: readonly number[]): number {
+  const [level, red, blue] = [a[0] - b[0], colourWeight * (a[1] - b[1]), colourWeight * (a[2] - b[2])]
+  return level * level + red * red + blue * blue
+}
 
 function squaresOf(overview: Overview): Square[] {
   const side = Math.max(overview.width, overview.height) / squaresAcross
@@ -43,7 +46,7 @@ function squaresOf(overview: Overview): Square[] {
     const right = (n + 1) % across === 0 ? at : grid[n + 1]
     const below = n + across < grid.length ? grid[n + across] : at
     if (!at || !right || !below || isEdge(n)) return []
-    const uneven = distance(at, right) + distance(at, below)
+    const uneven = Math.sqrt(apart(at, right)) + Math.sqrt(apart(at, below))
     return [{ x: ((n % across) + 0.5) / across, y: (Math.floor(n / across) + 0.5) / down, at, uneven }]
   })
 }
@@ -59,11 +62,8 @@ function group(squares: readonly Square[], count: number): Square[][] {
   for (let round = 0; round < rounds; round++) {
     groups = means.map(() => [])
     for (const square of squares) {
-      const nearest = means.reduce(
-        (best, mean, k) => (distance(square.at, mean) < distance(square.at, means[best]) ? k : best),
-        0,
-      )
-      groups[nearest].push(square)
+      const distances = means.map((mean) => apart(square.at, mean))
+      groups[distances.indexOf(Math.min(...distances))].push(square)
     }
     means = means.map((mean, k) => (groups[k].length ? meanOf(groups[k]) : mean))
   }
@@ -77,7 +77,7 @@ export function referencePlaces(overview: Overview, count: number): ReferencePla
   return group(squares, count)
     .map((members) => {
       const mean = meanOf(members)
-      const cost = (square: Square) => distance(square.at, mean) + square.uneven
+      const cost = (square: Square) => Math.sqrt(apart(square.at, mean)) + square.uneven
       return members.reduce((best, square) => (cost(square) < cost(best) ? square : best))
     })
     .sort((a, b) => b.at[0] - a.at[0])
