@@ -8,7 +8,6 @@ import type { Marks } from '../../edits/marks.ts'
 import type { TracedColour } from '../../pipeline/trace-chain.ts'
 import type { Place } from '../../workbench/session.ts'
 import { useSeen } from './use-seen.ts'
-import { useThrottled } from './use-throttled.ts'
 import { useSession, useShownEdit, useWorkbench } from '../workbench-context.tsx'
 
 export interface NamedPlace extends Place {
@@ -25,7 +24,7 @@ interface PlaceColours {
 
 /** Most places told of, and the least time between two readings in ms (our choice). */
 const mostPlaces = 5
-const everyMs = 60
+const everyMs = 120
 
 const noMarks: Marks = []
 const noPlaces: readonly Place[] = []
@@ -55,7 +54,7 @@ export function patchesAfter(stepId: string | null): (colours: PlaceColours) => 
 /** Keeps the store in step with the picture; stands once on the bench. */
 export function PlaceReader() {
   const workbench = useWorkbench()
-  const { frameId, chain } = useThrottled(useSeen(), everyMs)
+  const { frameId, chain } = useSeen(everyMs)
   const marks = useShownEdit((edit) => edit?.marks ?? noMarks)
   const found = useSession((session) => session.shown?.places ?? noPlaces)
   const places = useMemo((): readonly NamedPlace[] => {

@@ -3,27 +3,17 @@
 import { useEffect, useMemo, useState } from 'react'
 import { Button } from 'react-aria-components/Button'
 import { Group } from 'react-aria-components/Group'
-import { useStore } from 'zustand'
 
 import type { TracedColour } from '../../pipeline/trace-chain.ts'
 import type { Place } from '../../workbench/session.ts'
-import { titleOf, useChain } from '../chain/selected-step.ts'
+import { titleOf } from '../chain/selected-step.ts'
 import { formatNumber } from '../format-number.ts'
 import { cssColour, showPlaces, usePlaceColours } from './place-colours.ts'
-import { screen } from '../screen-store.ts'
-import { useSeen } from './use-seen.ts'
-import { useThrottled } from './use-throttled.ts'
+import { usePointedPlace, useSeen } from './use-seen.ts'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
 
 /** Least time between two readings in ms (our choice). */
-const everyMs = 60
-
-/** The probe's place, else the last one the pointer stood at. */
-function usePointedPlace(): Place {
-  const probe = useSession((session) => session.probe?.place)
-  const pointed = useStore(screen, (state) => state.lastPointed)
-  return probe ?? pointed
-}
+const everyMs = 150
 
 const percent = (value: number) => formatNumber(value * 100, 1)
 
@@ -72,29 +62,24 @@ function PlaceChoice({ chosen, onChoose }: { chosen: number | null; onChoose: (i
   )
 }
 
-export function Trace() {
+/** The way of the colour at a place, the pointed one where there is none. */
+function TraceTable({ place }: { place: Place | null }) {
   const workbench = useWorkbench()
-  const chain = useChain()
-  const seen = useSeen()
-  const pointed = usePointedPlace()
-  const places = usePlaceColours((colours) => colours.places)
-  const [chosen, setChosen] = useState<number | null>(null)
-  const { x, y } = (chosen === null ? null : places[chosen]) ?? pointed
-  const wanted = useMemo(() => ({ ...seen, place: { x, y } }), [seen, x, y])
-  const { frameId, chain: traced, place } = useThrottled(wanted, everyMs)
+  const { frameId, chain } = useSeen(everyMs)
+  const pointed = usePointedPlace(everyMs)
   const shown = useSession((session) => session.shown)
+  const { x, y } = place ?? pointed
   const way = useMemo(
-    () => (frameId === null ? [] : (workbench.trace(traced, [place])?.[0] ?? [])),
-    [workbench, frameId, traced, place],
+    () => (frameId === null ? [] : (workbench.trace(chain, [{ x, y }])?.[0] ?? [])),
+    [workbench, frameId, chain, x, y],
   )
   const titleAt = (stepId: string | null) => {
-    const step = [...traced, ...chain].find(({ id }) => id === stepId)
+    const step = chain.find(({ id }) => id === stepId)
     return step ? titleOf(step) : 'Sensor'
   }
 
   return (
     <>
-      <PlaceChoice chosen={chosen} onChoose={setChosen} />
       <table className="trace-table">
         <caption>
           {shown && `Column ${Math.floor(x * shown.width)}, row ${Math.floor(y * shown.height)}`}
@@ -115,6 +100,17 @@ export function Trace() {
         </tbody>
       </table>
       <p className="control-note">Linear light in % of white; after the output in % of its encoded range.</p>
+    </>
+  )
+}
+
+export function Trace() {
+  const places = usePlaceColours((colours) => colours.places)
+  const [chosen, setChosen] = useState<number | null>(null)
+  return (
+    <>
+      <PlaceChoice chosen={chosen} onChoose={setChosen} />
+      <TraceTable place={chosen === null ? null : (places[chosen] ?? null)} />
     </>
   )
 }

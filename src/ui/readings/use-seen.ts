@@ -1,10 +1,13 @@
-// What the picture shows now: which frame, under which chain, with the probe or what is pointed at.
+// What the picture shows now: which frame, under which chain, with the probe or what is pointed at; and the pixel pointed at.
 import { useMemo } from 'react'
 
 import type { Chain } from '../../edits/stack.ts'
 import { chainInPicture } from '../../workbench/chain-in-picture.ts'
-import { useChain } from '../chain/selected-step.ts'
-import { useSession } from '../workbench-context.tsx'
+import type { Place } from '../../workbench/session.ts'
+import type { Workbench } from '../../workbench/workbench.ts'
+import { screen } from '../screen-store.ts'
+import { useThrottledParts } from './use-throttled-parts.ts'
+import { useWorkbench } from '../workbench-context.tsx'
 
 export interface Seen {
   /** Null while there is no frame. */
@@ -12,17 +15,36 @@ export interface Seen {
   readonly chain: Chain
 }
 
-export function useSeen(): Seen {
-  const own = useChain()
-  const probe = useSession((session) => session.probe)
-  const probeTarget = useSession((session) => session.probeTarget)
-  const preview = useSession((session) => session.preview)
-  const shownId = useSession((session) => session.shown?.id ?? null)
-  return useMemo(
-    () => ({
-      frameId: own.length > 0 ? shownId : null,
-      chain: chainInPicture(own, { probe, probeTarget, preview }).chain,
-    }),
-    [own, probe, probeTarget, preview, shownId],
+const noSteps: Chain = []
+
+function readSeen({ session, edit }: Workbench) {
+  const { shown, probe, probeTarget, preview } = session.getState()
+  return [shown?.id ?? null, edit.getState().shown?.chain ?? noSteps, probe, probeTarget, preview] as const
+}
+
+export function useSeen(everyMs: number): Seen {
+  const workbench = useWorkbench()
+  const { stores, read } = useMemo(
+    () => ({ stores: [workbench.session, workbench.edit], read: () => readSeen(workbench) }),
+    [workbench],
   )
+  const parts = useThrottledParts(stores, read, everyMs)
+  return useMemo(() => {
+    const [frameId, own, probe, probeTarget, preview] = parts
+    const { chain } = chainInPicture(own, { probe, probeTarget, preview })
+    return { frameId: own.length > 0 ? frameId : null, chain }
+  }, [parts])
+}
+
+/** The probe's place, else the last one the pointer stood at. */
+export function usePointedPlace(everyMs: number): Place {
+  const { session } = useWorkbench()
+  const { stores, read } = useMemo(
+    () => ({
+      stores: [session, screen],
+      read: () => [session.getState().probe?.place ?? screen.getState().lastPointed] as const,
+    }),
+    [session],
+  )
+  return useThrottledParts(stores, read, everyMs)[0]
 }

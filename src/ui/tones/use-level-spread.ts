@@ -2,34 +2,34 @@
 import { useEffect, useMemo, useState } from 'react'
 
 import { levelSpread, type LevelSpread } from '../../analysis/level-spread.ts'
-import { useChain } from '../chain/selected-step.ts'
-import { useThrottled } from '../readings/use-throttled.ts'
-import { useSession, useWorkbench } from '../workbench-context.tsx'
+import { useThrottledParts } from '../readings/use-throttled-parts.ts'
+import { useWorkbench } from '../workbench-context.tsx'
 
 /** Least time between two readings in ms (our choice). */
 const everyMs = 150
 
 export function useLevelSpread(stepId: string): LevelSpread | null {
   const workbench = useWorkbench()
-  const chain = useChain()
-  const shownId = useSession((session) => session.shown?.id)
   const [spread, setSpread] = useState<LevelSpread | null>(null)
-  const before = chain.slice(
-    0,
-    chain.findIndex((step) => step.id === stepId),
-  )
-  // Steps are never changed in place, so what they hold tells whether they are the same.
-  const key = useThrottled(JSON.stringify(before), everyMs)
-  const asked = useMemo(() => ({ key, shownId }), [key, shownId])
+  const { stores, read } = useMemo(() => {
+    const { session, edit } = workbench
+    const readBefore = () => {
+      const chain = edit.getState().shown?.chain ?? []
+      const index = chain.findIndex((step) => step.id === stepId)
+      return [session.getState().shown?.id, ...chain.slice(0, index)] as const
+    }
+    return { stores: [session, edit], read: readBefore }
+  }, [workbench, stepId])
+  const asked = useThrottledParts(stores, read, everyMs)
 
   useEffect(() => {
     let left = false
-    async function read(): Promise<void> {
-      const now = workbench.edit.getState().shown
-      const rgb = now && asked.shownId !== undefined ? await workbench.pixelsBefore(now.chain, stepId) : null
+    async function readSpread([frameId]: typeof asked): Promise<void> {
+      const chain = workbench.edit.getState().shown?.chain
+      const rgb = chain && frameId !== undefined ? await workbench.pixelsBefore(chain, stepId) : null
       if (rgb && !left) setSpread(levelSpread(rgb))
     }
-    void read()
+    void readSpread(asked)
     return () => {
       left = true
     }
