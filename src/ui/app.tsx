@@ -30,6 +30,7 @@ import './styles/frames.css'
 import './styles/dialogs.css'
 import './styles/start.css'
 import './styles/lights.css'
+import './styles/places.css'
 
 function Screen() {
   useShortcuts()

@@ -17,6 +17,7 @@ import { createFrameCache } from './frame-cache.ts'
 import { createHandOver } from './hand-over.ts'
 import { createKeeping } from './keeping.ts'
 import { createMapCommands } from './map-commands.ts'
+import { createMaskCommands } from './mask-commands.ts'
 import { createMarkCommands } from './mark-commands.ts'
 import { neutralOutlook } from './neutral-outlook.ts'
 import { createOpenRoll } from './open-roll.ts'
@@ -101,6 +102,7 @@ export function createWorkbench(): Workbench {
     },
     ...createReadings(supplies, picture.shown),
     ...createMapCommands({ session, edit, edits, keeping, store }),
+    ...createMaskCommands(session, edits, supplies),
     ...createMarkCommands(session, edits),
     exportBoard: createBoardCommand({ session, edits, tasks, thumbnails: picture.thumbnails }),
     ...createProbeCommands(session, edits, picture.shown),

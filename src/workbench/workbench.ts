@@ -8,6 +8,7 @@ import type { Chain } from '../edits/stack.ts'
 import type { ExportSettings } from '../export/export-picture.ts'
 import type { Outline } from '../frame/sample-region.ts'
 import type { ControlValue } from '../operations/define.ts'
+import type { StepMask } from '../operations/masks/mask.ts'
 import type { NeutralOutlook } from './neutral-outlook.ts'
 import type { TracedColour } from '../pipeline/trace-chain.ts'
 import type { ClippingShown, Place, SampleWay, Session, Tool, View } from './session.ts'
@@ -122,6 +123,11 @@ export interface Workbench {
   changeValues(stepId: string, values: Record<string, ControlValue>): void
   endGesture(): void
   cancelGesture(): void
+  /** Where a step acts, null for everywhere, as one named change; `changeMask` stands between begin and end of a gesture. */
+  setMask(stepId: string, mask: StepMask | null, name: string): void
+  changeMask(stepId: string, mask: StepMask | null): void
+  /** log2 R/B of a place against the frame's grey in stops; null until a step asks for foliage or sky and it is worked out. */
+  materialAt(place: Place): number | null
   setStepEnabled(stepId: string, enabled: boolean): void
   addStep(operationId: string): void
   removeStep(stepId: string): void

@@ -8,6 +8,8 @@ import { describe } from '../../src/pipeline/describe.ts'
 import { traceChain } from '../../src/pipeline/trace-chain.ts'
 import { createChainCommands } from '../../src/workbench/chain-commands.ts'
 import { createMapCommands } from '../../src/workbench/map-commands.ts'
+import { createMaskCommands } from '../../src/workbench/mask-commands.ts'
+import { createSupplyStore } from '../../src/workbench/supply-store.ts'
 import { createMarkCommands } from '../../src/workbench/mark-commands.ts'
 import { neutralOutlook } from '../../src/workbench/neutral-outlook.ts'
 import { changeEntry, createSessionStore, dismissNotice } from '../../src/workbench/session-store.ts'
@@ -169,6 +171,7 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
       store: { maps: async () => undefined, keepMaps: async () => {} },
     }),
     ...createMarkCommands(session, edits),
+    ...createMaskCommands(session, edits, createSupplyStore()),
     session,
     edit,
     async openFiles() {},

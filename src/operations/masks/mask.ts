@@ -28,7 +28,7 @@ export interface StepMask {
 /** The explicit list of kinds, in the order in which they are offered. */
 export const maskKinds: readonly MaskKind[] = [foliage, sky, level, hue, radial, graduated] as readonly MaskKind[]
 /** Enough for any place that words describe, few enough for a shader (our choice). */
-const mostParts = 6
+export const mostParts = 6
 
 /** Name of the supply that foliage and sky are told by, a plane of the frame. */
 export const materialPlaneName = 'material'

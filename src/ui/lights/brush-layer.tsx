@@ -6,6 +6,7 @@ import { useStore } from 'zustand'
 import { strokesToNumbers } from '../../analysis/two-lights/strokes.ts'
 import type { Place } from '../../workbench/session.ts'
 import { useChain } from '../chain/selected-step.ts'
+import { arrowTravel } from '../picture/arrow-travel.ts'
 import { placeBeside } from '../picture/picture-place.ts'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
 import { brush, putBrushAway, stepBrushRadius } from './brush-tool.ts'
@@ -14,13 +15,8 @@ import { usePlacesOnScreen } from './places-on-screen.ts'
 /** Points of a stroke lie this share of its radius apart at least: closer ones change no cell (our choice). */
 const leastTravel = 0.3
 /** CSS pixels of an arrow press, plain and with shift, as with the probe. */
-const arrowPx = { plain: 8, shift: 40 }
-const directions: Record<string, readonly [number, number]> = {
-  ArrowLeft: [-1, 0],
-  ArrowRight: [1, 0],
-  ArrowUp: [0, -1],
-  ArrowDown: [0, 1],
-}
+const plainPx = 8
+const shiftPx = 40
 
 const rounded = (value: number) => Number(value.toFixed(4))
 
@@ -66,9 +62,8 @@ export function BrushLayer() {
     if (from && to && Math.hypot(to.x - from.x, to.y - from.y) > leastTravel * radiusPx) setStroke([...stroke, place])
   }
   const press = (event: KeyboardEvent) => {
-    const direction = directions[event.key]
-    const px = event.shiftKey ? arrowPx.shift : arrowPx.plain
-    if (direction) setAt(placeBeside(workbench, at ?? { x: 0.5, y: 0.5 }, direction[0] * px, direction[1] * px))
+    const travel = arrowTravel(event, plainPx, shiftPx)
+    if (travel) setAt(placeBeside(workbench, at ?? { x: 0.5, y: 0.5 }, ...travel))
     else if (event.key === 'Enter' || event.key === ' ') finish(at ? [at] : [])
     else if (event.key === 'Escape' && stroke.length > 0) setStroke([])
     else if (event.key === 'Escape') putBrushAway()

@@ -1,6 +1,5 @@
-// The graduated passage on the picture: two points to drag, and the lines on which sun ends and shade begins.
-import type { Step } from '../../edits/stack.ts'
-import { useGesture } from '../controls/gesture.ts'
+// A graduated passage on the picture: two points to drag, and the lines on which it begins and ends.
+import type { Gesture } from '../controls/gesture.ts'
 import { PlaceHandle } from './place-handle.tsx'
 import { usePlacesOnScreen } from './places-on-screen.ts'
 
@@ -8,15 +7,13 @@ import { usePlacesOnScreen } from './places-on-screen.ts'
 const farPx = 10_000
 
 interface GraduatedHandlesProps {
-  readonly step: Step
   /** x, y of the first end and x, y of the second, 0…1 of the frame. */
   readonly ends: readonly number[]
-  readonly controlKey: string
+  readonly gesture: Gesture
   readonly labels: readonly [string, string]
 }
 
-export function GraduatedHandles({ step, ends, controlKey, labels }: GraduatedHandlesProps) {
-  const gesture = useGesture(step.id, controlKey, 'Graduated passage')
+export function GraduatedHandles({ ends, gesture, labels }: GraduatedHandlesProps) {
   const { cssOf } = usePlacesOnScreen()
   const places = [
     { x: ends[0], y: ends[1] },

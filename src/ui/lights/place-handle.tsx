@@ -2,17 +2,13 @@
 import { useRef, type KeyboardEvent, type PointerEvent } from 'react'
 
 import type { Place } from '../../workbench/session.ts'
+import { arrowTravel } from '../picture/arrow-travel.ts'
 import { placeBeside } from '../picture/picture-place.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 
 /** CSS pixels of an arrow press, plain and with shift (our choice). */
-const arrowPx = { plain: 4, shift: 40 }
-const directions: Record<string, readonly [number, number]> = {
-  ArrowLeft: [-1, 0],
-  ArrowRight: [1, 0],
-  ArrowUp: [0, -1],
-  ArrowDown: [0, 1],
-}
+const plainPx = 4
+const shiftPx = 40
 
 interface PlaceHandleProps {
   readonly label: string
@@ -41,9 +37,8 @@ export function PlaceHandle({ label, place, onMove, onEnd, onCancel }: PlaceHand
     onEnd()
   }
   const press = (event: KeyboardEvent) => {
-    const direction = directions[event.key]
-    const px = event.shiftKey ? arrowPx.shift : arrowPx.plain
-    if (direction) onMove(placeBeside(workbench, place, direction[0] * px, direction[1] * px))
+    const travel = arrowTravel(event, plainPx, shiftPx)
+    if (travel) onMove(placeBeside(workbench, place, ...travel))
     else if (event.key === 'Escape' && drag.current) {
       drag.current = null
       onCancel()

@@ -1,8 +1,22 @@
 // What the selected step lays over the picture to be taken hold of there: by operation.
+import type { Step } from '../../edits/stack.ts'
 import { secondLight } from '../../operations/second-light.ts'
 import { useSelectedStep } from '../chain/selected-step.ts'
+import { useGesture } from '../controls/gesture.ts'
+import { PartHandles } from '../places/part-handles.tsx'
 import { BrushLayer } from './brush-layer.tsx'
 import { GraduatedHandles } from './graduated-handles.tsx'
+
+function ShadeEnds({ step }: { step: Step }) {
+  const gesture = useGesture(step.id, 'ends', 'Graduated passage')
+  return (
+    <GraduatedHandles
+      ends={step.values.ends as readonly number[]}
+      gesture={gesture}
+      labels={['Sun ends here', 'Shade begins here']}
+    />
+  )
+}
 
 export function StepLayers() {
   const selected = useSelectedStep()
@@ -11,14 +25,8 @@ export function StepLayers() {
   const isGraduated = operation.id === secondLight.id && step.values.way === 'graduated'
   return (
     <>
-      {isGraduated && (
-        <GraduatedHandles
-          step={step}
-          ends={step.values.ends as readonly number[]}
-          controlKey="ends"
-          labels={['Sun ends here', 'Shade begins here']}
-        />
-      )}
+      {isGraduated && <ShadeEnds step={step} />}
+      <PartHandles step={step} />
       <BrushLayer />
     </>
   )

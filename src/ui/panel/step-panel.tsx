@@ -7,6 +7,7 @@ import { Switch } from 'react-aria-components/Switch'
 import { isFree, isRemovable } from '../../edits/stack.ts'
 import { mayStandAt, useChain, useSelectedStep } from '../chain/selected-step.ts'
 import { ControlList } from '../controls/control-list.tsx'
+import { WhereSection } from '../places/where-section.tsx'
 import { stepRooms } from './step-rooms.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 
@@ -43,6 +44,7 @@ export function StepPanel() {
       {Above && <Above key={`${step.id} above`} step={step} />}
       <ControlList step={step} operation={operation} />
       {Below && <Below key={`${step.id} below`} step={step} />}
+      {isFree(step) && <WhereSection key={`${step.id} where`} step={step} />}
       <Group className="panel-actions" aria-label={`${operation.title} as a whole`}>
         {isFree(step) && (
           <>
