@@ -12,12 +12,12 @@ export function PlaceMarkers() {
   useSession((session) => session.view)
   useStore(screen, (state) => state.pictureSize)
   if (!shown) return null
-  return places.map((place) => {
+  return places.map((place, i) => {
     const css = workbench.cssOf(place)
     return (
       css && (
         <span
-          key={place.name}
+          key={`${i} ${place.name}`}
           className="place-marker"
           aria-hidden="true"
           style={{ transform: `translate(${Math.round(css.x)}px, ${Math.round(css.y)}px)` }}

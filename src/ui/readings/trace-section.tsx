@@ -49,7 +49,7 @@ function PlaceChoice({ chosen, onChoose }: { chosen: number | null; onChoose: (i
       </Button>
       {places.map(({ name }, i) => (
         <Button
-          key={name}
+          key={`${i} ${name}`}
           className="button"
           aria-label={`Place ${name}`}
           aria-pressed={chosen === i}

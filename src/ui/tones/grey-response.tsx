@@ -26,7 +26,7 @@ export function GreyResponse({ step }: StepRoomProps) {
               const name = places[i]?.name
               if (at < 1 || name === undefined) return null
               return (
-                <tr key={name}>
+                <tr key={`${i} ${name}`}>
                   <th scope="row">
                     <span className="visually-hidden">Place </span>
                     {name}
