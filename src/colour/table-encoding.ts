@@ -44,14 +44,14 @@ export const TABLE_ENCODINGS: Readonly<Record<TableEncodingId, TableEncoding>> =
   acescct: inWorking(
     'acescct',
     'ACEScct curve',
-    'Rec. 2020 primaries, D65, in the curve of ACEScct (S-2016-001)',
+    'light with Rec. 2020 primaries, D65, in the curve of ACEScct (S-2016-001)',
     true,
   ),
   srgb: inSpace('srgb', 'sRGB as encoded by IEC 61966-2-1'),
   'display-p3': inSpace('display-p3', 'Display P3 as encoded in CSS Color 4'),
   rec2020: inSpace('rec2020', 'Rec. 2020 in the camera curve of ITU-R BT.2020-2'),
   romm: inSpace('romm', 'ROMM RGB as encoded by ISO 22028-2 (exponent 1.8)'),
-  linear: inWorking('linear', 'Linear light', 'linear light, Rec. 2020 primaries, D65', false),
+  linear: inWorking('linear', 'Linear light', 'linear light with Rec. 2020 primaries, D65', false),
 }
 
 export const isTableEncoding = (id: string): id is TableEncodingId => Object.hasOwn(TABLE_ENCODINGS, id)

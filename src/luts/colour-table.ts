@@ -43,7 +43,7 @@ const ROUNDING = 2e-6
 const TRIALS = 4096
 
 /** The words by which a file that was written here declares its encoding, after which its id follows. */
-const ENCODING_REMARK = 'Rimeleaf encoding: '
+export const ENCODING_REMARK = 'Rimeleaf encoding: '
 
 function declaredEncoding({ remarks }: ColourTransform): TableEncodingId | null {
   const remark = remarks.find((line) => line.startsWith(ENCODING_REMARK))

@@ -13,7 +13,7 @@ export interface CubeFile {
 const numberText = (value: number) => (value === 0 ? '0' : String(Number(value.toPrecision(9))))
 
 /** A line of text without what would end it or its quotation. */
-const plain = (text: string) => text.replace(/[\r\n"]+/g, ' ').trim()
+const plain = (text: string) => text.replace(/[\s"]+/g, ' ').trim()
 
 export function writeCubeFile({ title, remarks, size, data }: CubeFile): string {
   const lines = [`TITLE "${plain(title)}"`, ...remarks.map((remark) => `# ${plain(remark)}`), `LUT_3D_SIZE ${size}`]

@@ -4,6 +4,7 @@ import { useStore } from 'zustand'
 import type { Workbench } from '../workbench/workbench.ts'
 import { Bench } from './bench.tsx'
 import { DropEverywhere } from './drop-everywhere.tsx'
+import { TableDialog } from './dialogs/table-dialog.tsx'
 import { ExportDialog } from './dialogs/export-dialog.tsx'
 import { HelpDialog } from './dialogs/help-dialog.tsx'
 import { Notices } from './notices.tsx'
@@ -41,6 +42,7 @@ function Screen() {
       {isEmpty ? <StartScreen /> : <Bench />}
       {dialog === 'help' && <HelpDialog />}
       {dialog === 'export' && <ExportDialog />}
+      {dialog === 'table' && <TableDialog />}
       <Notices />
       <DropEverywhere />
     </>

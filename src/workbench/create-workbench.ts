@@ -6,6 +6,7 @@ import { createEditStore } from '../edits/edit-store.ts'
 import { redoName, undoName } from '../edits/history.ts'
 import { createKeptStore } from '../roll/kept-store.ts'
 import { createBoardCommand } from './board-command.ts'
+import { createBakeCommands } from './bake-commands.ts'
 import { createChainCommands } from './chain-commands.ts'
 import { createChainPlanes } from './chain-planes.ts'
 import { colourBefore } from './colour-before.ts'
@@ -76,6 +77,7 @@ export function createWorkbench(): Workbench {
     ...rollCommands,
     ...editCommands,
     ...tableCommands,
+    ...createBakeCommands({ session, edits, supplies, shown: picture.shown }),
     openFiles: createHandOver({ ...editCommands, ...tableCommands, openFrames }),
     countKept: keeping.countKept,
     forgetKept: keeping.forgetKept,

@@ -1,13 +1,11 @@
 // Colour tables that come from files: read in a worker, kept under the hash of their content, put into a step.
-import { wrap } from 'comlink'
 import type { EditStore } from '../edits/edit-store.ts'
 import { addStep, setValues } from '../edits/stack.ts'
-import type { ColourTable } from '../luts/colour-table.ts'
 import { colourLut } from '../operations/colour-lut.ts'
 import { tableHash } from '../roll/table-text.ts'
 import type { Keeping } from './keeping.ts'
 import { notify, type SessionStore } from './session-store.ts'
-import type { TableWorker } from './table-worker.ts'
+import { inTableWorker } from './table-client.ts'
 import type { TaskList } from './tasks.ts'
 import type { Workbench } from './workbench.ts'
 
@@ -23,20 +21,6 @@ interface TableContext {
 /** Whether a file that a person hands over is to be read as a colour table and not as a frame. */
 export function isTableFileName(fileName: string): boolean {
   return /\.(?:cube|clf)$/i.test(fileName)
-}
-
-async function readInWorker(file: File): Promise<ColourTable> {
-  const worker = new Worker(new URL('./table-worker.ts', import.meta.url), { type: 'module' })
-  const broken = new Promise<never>((_, reject) =>
-    worker.addEventListener('error', () => reject(new Error(`“${file.name}” could not be read: the browser gave up.`))),
-  )
-  broken.catch(() => undefined)
-  try {
-    const bytes = new Uint8Array(await file.arrayBuffer())
-    return await Promise.race([wrap<TableWorker>(worker).read(bytes, `“${file.name}”`), broken])
-  } finally {
-    worker.terminate()
-  }
 }
 
 export function createTableCommands({ session, edits, tasks, keeping }: TableContext): TableCommands {
@@ -65,7 +49,8 @@ export function createTableCommands({ session, edits, tasks, keeping }: TableCon
     async loadTable(file, stepId) {
       const task = tasks.begin(`Reading ${file.name}`)
       try {
-        const { name, table, ...facts } = await readInWorker(file)
+        const bytes = new Uint8Array(await file.arrayBuffer())
+        const { name, table, ...facts } = await inTableWorker((remote) => remote.read(bytes, `“${file.name}”`))
         const id = await tableHash(table.data)
         keeping.adoptTables({ [id]: { name, table, facts } })
         use(id, stepId)

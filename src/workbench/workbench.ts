@@ -5,6 +5,7 @@ import type { ColourMap } from '../edits/colour-map.ts'
 import type { LightTarget } from '../edits/light-picks.ts'
 import type { Mark, Marks, NeutralGains } from '../edits/marks.ts'
 import type { Chain } from '../edits/stack.ts'
+import type { TableFile, TableFileSettings } from '../export/table-file.ts'
 import type { ExportSettings } from '../export/export-picture.ts'
 import type { Outline } from '../frame/sample-region.ts'
 import type { ControlValue } from '../operations/define.ts'
@@ -19,6 +20,18 @@ export interface ShownEdit {
   readonly marks: Marks
   readonly undoName: string | null
   readonly redoName: string | null
+}
+
+/** A step that may or may not leave as a colour table. */
+export interface BakeStep {
+  readonly stepId: string
+  readonly title: string
+  /** False where it acts differently from place to place. */
+  readonly mayLeave: boolean
+  /** Whether a CLF file holds it without sampling. */
+  readonly isExact: boolean
+  /** Whether it places colours, and not tone. */
+  readonly isMapping: boolean
 }
 
 export interface Workbench {
@@ -160,6 +173,13 @@ export interface Workbench {
   recallTables(): Promise<void>
   /** Forgets a table; steps that name it pass colour unchanged until it is loaded again. */
   forgetTable(tableId: string): Promise<void>
+
+  /** The steps of the shown frame between neutral and output that are on, and whether they may leave as a colour table. */
+  bakeSteps(): readonly BakeStep[]
+  /** Makes a file of steps and measures it. @throws Error with a sentence, or the signal's reason */
+  bakeTable(settings: TableFileSettings, signal: AbortSignal): Promise<TableFile>
+  /** Writes it to a file of the person's choice; must be called while a press is handled. */
+  saveTable(settings: TableFileSettings, file: TableFile): Promise<void>
 
   // Export
   exportShown(settings: ExportSettings): Promise<void>

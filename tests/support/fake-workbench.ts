@@ -16,6 +16,7 @@ import { changeEntry, createSessionStore, dismissNotice } from '../../src/workbe
 import type { Place, Probe, RollEntry, Session, ShownFrame } from '../../src/workbench/session.ts'
 import { cssOf, layoutOf, placeAt, zoomedAbout } from '../../src/workbench/view-geometry.ts'
 import type { ShownEdit, Workbench } from '../../src/workbench/workbench.ts'
+import { fakeTables } from './fake-tables.ts'
 import { paintScene, sceneColour } from './painted-scene.ts'
 
 const frameSize = { width: 6016, height: 4016 }
@@ -244,13 +245,7 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
     startAfresh() {},
     countKept: async () => 3,
     async forgetKept() {},
-    async loadTable() {},
-    chooseTable: (stepId, table) => {
-      const name = session.getState().tables.find(({ id }) => id === table)?.name ?? ''
-      commands.setValues(stepId, { table, name }, `Colour table ${name}`)
-    },
-    async recallTables() {},
-    forgetTable: async (tableId) => set({ tables: session.getState().tables.filter(({ id }) => id !== tableId) }),
+    ...fakeTables(session, edit, commands),
     async exportShown() {},
     async exportBoard() {},
     cancelTask: (id) => set({ tasks: session.getState().tasks.filter((task) => task.id !== id) }),

@@ -7,6 +7,7 @@ import { FileTrigger } from 'react-aria-components/FileTrigger'
 import { Popover } from 'react-aria-components/Popover'
 
 import { isOpeningChain } from '../../edits/default-chain.ts'
+import { openDialog } from '../screen-store.ts'
 import { useSession, useShownEdit, useWorkbench } from '../workbench-context.tsx'
 
 export function EditMenu() {
@@ -40,6 +41,9 @@ export function EditMenu() {
           <FileTrigger acceptedFileTypes={['.json']} onSelect={load}>
             <Button className="list-item">Load an edit file…</Button>
           </FileTrigger>
+          <Button className="list-item" onPress={then(() => openDialog('table'))}>
+            Save as a colour table…
+          </Button>
           <Button className="list-item" isDisabled={isOpeningChain(chain, facts)} onPress={then(workbench.startAfresh)}>
             Back to the opening chain
           </Button>
