@@ -6,15 +6,17 @@ import type { Mark, NeutralGains } from '../../edits/marks.ts'
 import { withProbe } from '../../edits/stack.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 import { PlaneDot } from './plane-dot.tsx'
+import type { NameSide } from './name-sides.ts'
 import type { PadSize, PlaneView } from './plane-view.ts'
 
 interface MarkDotProps {
   readonly mark: Mark
+  readonly nameSide: NameSide
   readonly view: PlaneView
   readonly size: PadSize
 }
 
-export function MarkDot({ mark, view, size }: MarkDotProps) {
+export function MarkDot({ mark, nameSide, view, size }: MarkDotProps) {
   const workbench = useWorkbench()
   const [draft, setDraft] = useState<NeutralGains | null>(null)
   const moved = useRef<NeutralGains | null>(null)
@@ -46,6 +48,7 @@ export function MarkDot({ mark, view, size }: MarkDotProps) {
     <PlaneDot
       kind="mark"
       name={mark.name}
+      nameSide={nameSide}
       gains={gains}
       view={view}
       size={size}

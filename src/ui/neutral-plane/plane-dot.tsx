@@ -4,6 +4,7 @@ import { useRef, type KeyboardEvent, type PointerEvent } from 'react'
 
 import type { NeutralGains } from '../../edits/marks.ts'
 import { formatNumber } from '../format-number.ts'
+import type { NameSide } from './name-sides.ts'
 import { gridStep, type PadSize, type PlaneView, pointOf } from './plane-view.ts'
 
 /** Steps of an arrow key in grid lines, plain and fine (our choice). */
@@ -31,6 +32,8 @@ interface Move {
 interface PlaneDotProps {
   readonly kind: 'neutral' | 'mark'
   readonly name: string
+  /** Where the name is written; absent where it is only spoken. */
+  readonly nameSide?: NameSide
   readonly gains: NeutralGains
   readonly view: PlaneView
   readonly size: PadSize
@@ -45,7 +48,7 @@ function gainsText({ redStops, blueStops }: NeutralGains): string {
   return `red ${formatNumber(redStops, 2, true)}, blue ${formatNumber(blueStops, 2, true)} stop`
 }
 
-export function PlaneDot({ kind, name, gains, view, size, move, onPoint, onAdopt }: PlaneDotProps) {
+export function PlaneDot({ kind, name, nameSide, gains, view, size, move, onPoint, onAdopt }: PlaneDotProps) {
   const drag = useRef<{ x: number; y: number; gains: NeutralGains } | null>(null)
   const { x, y } = pointOf(view, size, gains)
 
@@ -114,7 +117,11 @@ export function PlaneDot({ kind, name, gains, view, size, move, onPoint, onAdopt
         onPoint?.(false)
       }}
     >
-      {kind === 'mark' && <span className="plane-dot-name">{name}</span>}
+      {nameSide && (
+        <span className="plane-dot-name" data-side={nameSide}>
+          {name}
+        </span>
+      )}
     </div>
   )
 }

@@ -7,6 +7,7 @@ import { useSession, useShownEdit, useWorkbench } from '../workbench-context.tsx
 import { KelvinLine } from './kelvin-line.tsx'
 import type { KelvinScale } from './kelvin-scale.ts'
 import { MarkDot } from './mark-dot.tsx'
+import { nameSides } from './name-sides.ts'
 import { NeutralDot, planeChangeName } from './neutral-dot.tsx'
 import { usePadPointer, usePadWheel } from './pad-pointer.ts'
 import { PlaneGrid } from './plane-grid.tsx'
@@ -56,7 +57,7 @@ function ProbePlace({ view, size }: { view: PlaneView; size: PadSize }) {
 export function PlanePad(props: PlanePadProps) {
   const { stepId, gains, outlook, patch, scale, view, size, onView, onSize, onFit } = props
   const workbench = useWorkbench()
-  const marks = useShownEdit((edit) => edit?.marks)
+  const marks = useShownEdit((edit) => edit?.marks) ?? []
   const pad = useSize(onSize)
   const pointer = usePadPointer({
     view,
@@ -66,6 +67,10 @@ export function PlanePad(props: PlanePadProps) {
   })
   usePadWheel(pad, size, onView)
 
+  const names = nameSides(
+    marks.map((mark) => ({ ...pointOf(view, size, mark.gains), name: mark.name })),
+    [pointOf(view, size, gains)],
+  )
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return
     const [x, y] = [size.width / 2, size.height / 2]
@@ -102,8 +107,8 @@ export function PlanePad(props: PlanePadProps) {
           <PlaneGrid view={view} size={size} />
           <div className="plane-points">
             {scale && <KelvinLine scale={scale} view={view} size={size} />}
-            {marks?.map((mark) => (
-              <MarkDot key={mark.id} mark={mark} view={view} size={size} />
+            {marks.map((mark, i) => (
+              <MarkDot key={mark.id} mark={mark} nameSide={names[i]} view={view} size={size} />
             ))}
             <ProbePlace view={view} size={size} />
             <NeutralDot stepId={stepId} gains={gains} view={view} size={size} />

@@ -15,7 +15,7 @@ export interface PadSize {
 const finest = 0.01 / 256
 const coarsest = 1000 / 256
 /** Smallest span across the pad that fitting gives, in stops, and the free margin around what is fitted in CSS pixels (our choice). */
-const smallestFitStops = 1.5
+const smallestFitStops = 1
 const fitMarginPx = 28
 /** Smallest distance between lines of the grid in CSS pixels, so that their numbers stay apart (our choice). */
 const closestLinesPx = 44

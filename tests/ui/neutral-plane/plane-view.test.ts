@@ -44,7 +44,7 @@ describe('fitting', () => {
   it('gives a single point a useful surrounding, and nothing at all a plane about zero', () => {
     const { centre, stopsPerPx } = fittedView([view.centre], size)
     expect(centre).toEqual(view.centre)
-    expect(stopsPerPx * size.width).toBeCloseTo(1.5, 9)
+    expect(stopsPerPx * size.width).toBeCloseTo(1, 9)
     expect(fittedView([], { width: 0, height: 0 }).centre).toEqual({ redStops: 0, blueStops: 0 })
   })
 })
