@@ -7,6 +7,7 @@ import { DropEverywhere } from './drop-everywhere.tsx'
 import { TableDialog } from './dialogs/table-dialog.tsx'
 import { ExportDialog } from './dialogs/export-dialog.tsx'
 import { HelpDialog } from './dialogs/help-dialog.tsx'
+import { InCameraDialog } from './in-camera/in-camera-dialog.tsx'
 import { Notices } from './notices.tsx'
 import { screen } from './screen-store.ts'
 import { useShortcuts } from './shortcuts.ts'
@@ -26,6 +27,7 @@ import './styles/mapping.css'
 import './styles/maps.css'
 import './styles/readings.css'
 import './styles/plane.css'
+import './styles/in-camera.css'
 import './styles/overlays.css'
 import './styles/frames.css'
 import './styles/dialogs.css'
@@ -43,6 +45,7 @@ function Screen() {
       {dialog === 'help' && <HelpDialog />}
       {dialog === 'export' && <ExportDialog />}
       {dialog === 'table' && <TableDialog />}
+      {dialog === 'in camera' && <InCameraDialog />}
       <Notices />
       <DropEverywhere />
     </>

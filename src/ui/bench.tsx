@@ -1,4 +1,5 @@
 // The bench: top line, chain, left column, picture, panel of the selected step, status line.
+import { useNeutralPreview } from './board/neutral-preview.ts'
 import { ChainRail } from './chain/chain-rail.tsx'
 import { LeftColumn } from './left/left-column.tsx'
 import { FoldSection } from './panel/fold-section.tsx'
@@ -16,6 +17,7 @@ import { useSession } from './workbench-context.tsx'
 export function Bench() {
   const hasFrame = useSession((session) => session.shown !== null)
   const hasChain = useChain().length > 0
+  useNeutralPreview()
   return (
     <div className="bench">
       <TopBar />

@@ -5,7 +5,7 @@ import { createStore } from 'zustand/vanilla'
 import type { NeutralGains } from '../edits/marks.ts'
 import type { Place } from '../workbench/session.ts'
 
-export type OpenDialog = 'help' | 'export' | 'table' | null
+export type OpenDialog = 'help' | 'export' | 'table' | 'in camera' | null
 
 /** A neutral that is pointed at beside the picture, and what it is called there. */
 export interface PointedNeutral {

@@ -26,6 +26,7 @@ import { createPicture } from './picture.ts'
 import { createProbeCommands } from './probe.ts'
 import { createReadings } from './readings.ts'
 import { createRollCommands } from './roll-commands.ts'
+import { rollNeutrals } from './roll-neutrals.ts'
 import { createSessionStore, dismissNotice } from './session-store.ts'
 import { createSupplyStore } from './supply-store.ts'
 import { createTableCommands } from './table-commands.ts'
@@ -96,6 +97,7 @@ export function createWorkbench(): Workbench {
       const chain = shown && edits.history(shown.id)?.chain
       return shown && chain ? neutralOutlook(chain, shown.facts, supplies.of(shown.id)) : null
     },
+    rollNeutrals: () => rollNeutrals(session.getState().entries, edits),
     colourBefore(stepId, place) {
       const shown = picture.shown()
       const history = shown && edits.history(shown.id)

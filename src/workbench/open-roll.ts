@@ -84,6 +84,8 @@ export function createOpenRoll(context: OpenRollContext): OpenRoll {
         },
       })
       frames.put(id, frame)
+      const { make, model } = frame.metadata
+      changeEntry(session, id, { camera: [make, model].filter(Boolean).join(' ') })
       if (!edits.history(id)) await giveEdit(id, frame, announcedNm)
       setEntryState(session, id, { kind: 'ready' })
       await refreshPicture(id)

@@ -26,6 +26,8 @@ export interface RollEntry {
   readonly pictureUrl: string | null
   /** Filter the user stated: cut-on in nm, null for full spectrum, undefined when nothing was stated. */
   readonly statedFilterNm: number | null | undefined
+  /** Maker and model as the camera wrote them; absent until the file is read. */
+  readonly camera?: string
 }
 
 /** Facts of the shown frame for display; no pixels. */

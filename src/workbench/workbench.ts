@@ -11,6 +11,7 @@ import type { Outline } from '../frame/sample-region.ts'
 import type { ControlValue } from '../operations/define.ts'
 import type { StepMask } from '../operations/masks/mask.ts'
 import type { NeutralOutlook } from './neutral-outlook.ts'
+import type { FrameNeutral } from './roll-neutrals.ts'
 import type { TracedColour } from '../pipeline/trace-chain.ts'
 import type { ClippingShown, Place, SampleWay, Session, Tool, View } from './session.ts'
 
@@ -115,6 +116,8 @@ export interface Workbench {
 
   /** What would become of neutrals under the shown frame's chain as it stands now; null while no frame is shown. */
   neutralOutlook(): NeutralOutlook | null
+  /** The neutrals that the frames of the roll have now. */
+  rollNeutrals(): readonly FrameNeutral[]
 
   /** Lays over the picture where this step acts, while it is the selected one; null shows the picture alone. */
   showReach(stepId: string | null): void

@@ -144,17 +144,18 @@ describe('marks on the pad', () => {
     await expect.element(mark).toBeVisible()
     const element = mark.element() as HTMLElement
     drag(element, 25, 25, false)
-    const previewed = workbench.session.getState().preview![0].values.redStops as number
-    expect(previewed).toBeGreaterThan(0.4)
+    const previewed = () => Number(workbench.session.getState().preview?.[0].values.redStops)
+    await expect.poll(previewed).toBeGreaterThan(0.4)
+    const dragged = previewed()
     element.focus()
     await key('{Escape}')
     expect(marks()[0]).toMatchObject({ gains: { redStops: 0.4, blueStops: 0.3 }, place: { x: 0.2, y: 0.3 } })
     drag(element, 25, 25)
     expect(callsOf('setMarkGains')).toHaveLength(1)
-    expect(marks()[0].gains.redStops).toBeCloseTo(previewed, 6)
+    expect(marks()[0].gains.redStops).toBeCloseTo(dragged, 6)
     expect(neutral().redStops).toBe(0)
     element.blur()
-    expect(workbench.session.getState().preview).toBeNull()
+    await expect.poll(() => workbench.session.getState().preview).toBeNull()
   })
 
   it('become the neutral on Enter', async () => {

@@ -11,6 +11,7 @@ import { createMapCommands } from '../../src/workbench/map-commands.ts'
 import { createMaskCommands } from '../../src/workbench/mask-commands.ts'
 import { createSupplyStore } from '../../src/workbench/supply-store.ts'
 import { createMarkCommands } from '../../src/workbench/mark-commands.ts'
+import { rollNeutrals } from '../../src/workbench/roll-neutrals.ts'
 import { neutralOutlook } from '../../src/workbench/neutral-outlook.ts'
 import { changeEntry, createSessionStore, dismissNotice } from '../../src/workbench/session-store.ts'
 import type { Place, Probe, RollEntry, Session, ShownFrame } from '../../src/workbench/session.ts'
@@ -215,6 +216,7 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
     thumbnails: async (chains, width) =>
       session.getState().shown && chains.map(() => new ImageData(width, Math.floor((width * 2) / 3))),
     colourBefore: (_stepId, { x, y }) => [...sceneColour(x, y)],
+    rollNeutrals: () => rollNeutrals(session.getState().entries, edits),
     neutralOutlook() {
       const { shown } = session.getState()
       const chain = edit.getState().shown?.chain

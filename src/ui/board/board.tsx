@@ -7,7 +7,7 @@ import { BlendBar } from './blend-bar.tsx'
 import { thumbnailSize } from './finished-thumbnail.tsx'
 import { MarkList } from './mark-list.tsx'
 import { OfferList } from './offer-list.tsx'
-import { useNeutralPreview, usePresentNeutral } from './neutral-preview.ts'
+import { useForgetPointed, usePresentNeutral } from './neutral-preview.ts'
 import { IconButton } from '../icon-button.tsx'
 import { keepMark } from '../picture/probe-tool.ts'
 import { useSession, useShownEdit, useWorkbench } from '../workbench-context.tsx'
@@ -25,7 +25,7 @@ export function Board() {
   const present = usePresentNeutral()
   const size = useMemo(() => thumbnailSize(aspect, markBox), [aspect])
   const [chosen, setChosen] = useState<readonly string[]>([])
-  useNeutralPreview()
+  useForgetPointed()
 
   const blended = chosen.filter((id) => marks.some((mark) => mark.id === id))
   const [first, second] = blended.map((id) => marks.find((mark) => mark.id === id)!)

@@ -1,4 +1,4 @@
-// What is pointed at on the board is shown in the picture, and no longer than that.
+// What is pointed at on the board or on the neutral plane is shown in the picture, and no longer than that.
 import { useEffect, useMemo } from 'react'
 import { useStore } from 'zustand'
 
@@ -18,6 +18,10 @@ export function useNeutralPreview(): void {
     workbench.preview(withProbe(chain, pointed.gains))
     return () => workbench.preview(null)
   }, [workbench, chain, pointed])
+}
+
+/** Nothing stays pointed at when the place that pointed goes away. */
+export function useForgetPointed(): void {
   useEffect(() => () => pointAtNeutral(null), [])
 }
 

@@ -1,10 +1,11 @@
 // The help page: what the probe is, the cautions of the trade, what is kept, the keys, and what this machine cannot do.
+import { Button } from 'react-aria-components/Button'
 import { Switch } from 'react-aria-components/Switch'
 import { useStore } from 'zustand'
 
 import { DialogFrame } from './dialog-frame.tsx'
 import { KeptSection } from './kept-section.tsx'
-import { screen, setSingleKeys } from '../screen-store.ts'
+import { openDialog, screen, setSingleKeys } from '../screen-store.ts'
 import { otherKeys, singleKeys } from '../shortcuts.ts'
 import { useSession } from '../workbench-context.tsx'
 
@@ -33,6 +34,12 @@ export function HelpDialog() {
           colour goes. The probe shows what would become of the whole picture if the place under it were neutral. Roam
           with it, and keep the neutral that pleases you. The line under the picture says how far the sample can be
           trusted: how much of it is clipped, how dark it is, and how sure the neutral is.
+        </p>
+        <p>
+          A camera that writes only JPEG files has to be set before the picture is taken:{' '}
+          <Button className="link" onPress={() => openDialog('in camera')}>
+            Neutral in camera
+          </Button>
         </p>
       </section>
       <section>

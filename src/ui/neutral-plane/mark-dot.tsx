@@ -3,7 +3,7 @@
 import { useRef, useState } from 'react'
 
 import type { Mark, NeutralGains } from '../../edits/marks.ts'
-import { withProbe } from '../../edits/stack.ts'
+import { pointAtNeutral } from '../screen-store.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 import { PlaneDot } from './plane-dot.tsx'
 import type { NameSide } from './name-sides.ts'
@@ -22,10 +22,7 @@ export function MarkDot({ mark, nameSide, view, size }: MarkDotProps) {
   const moved = useRef<NeutralGains | null>(null)
   const gains = draft ?? mark.gains
 
-  const show = (shown: NeutralGains | null) => {
-    const chain = workbench.edit.getState().shown?.chain
-    workbench.preview(shown && chain ? withProbe(chain, shown) : null)
-  }
+  const show = (shown: NeutralGains | null) => pointAtNeutral(shown && { name: mark.name, gains: shown })
   const carry = (to: NeutralGains | null) => {
     moved.current = to
     setDraft(to)

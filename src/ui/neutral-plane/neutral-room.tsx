@@ -1,6 +1,10 @@
-// What stands below the controls of the neutral: sliders that act on the finished picture, the plane, and the way to a second light.
+// What stands below the controls of the neutral: sliders that act on the finished picture, the plane, and the ways to a second light and to
+// the neutral that a camera is set to.
+import { Button } from 'react-aria-components/Button'
+
 import { SecondLightDoor } from '../lights/second-light-door.tsx'
 import type { StepRoomProps } from '../panel/step-rooms.ts'
+import { openDialog } from '../screen-store.ts'
 import { AsSeen } from './as-seen.tsx'
 import { NeutralPlane } from './neutral-plane.tsx'
 
@@ -10,6 +14,9 @@ export function NeutralRoom({ step }: StepRoomProps) {
       <AsSeen step={step} />
       <NeutralPlane step={step} />
       <SecondLightDoor />
+      <Button className="button wide" onPress={() => openDialog('in camera')}>
+        Neutral in camera
+      </Button>
     </>
   )
 }

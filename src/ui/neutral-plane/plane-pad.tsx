@@ -3,6 +3,7 @@ import { useEffect, useRef, type KeyboardEvent } from 'react'
 
 import type { NeutralGains } from '../../edits/marks.ts'
 import type { NeutralOutlook } from '../../workbench/neutral-outlook.ts'
+import { useForgetPointed } from '../board/neutral-preview.ts'
 import { useSession, useShownEdit, useWorkbench } from '../workbench-context.tsx'
 import { KelvinLine } from './kelvin-line.tsx'
 import type { KelvinScale } from './kelvin-scale.ts'
@@ -59,6 +60,7 @@ export function PlanePad(props: PlanePadProps) {
   const workbench = useWorkbench()
   const marks = useShownEdit((edit) => edit?.marks) ?? []
   const pad = useSize(onSize)
+  useForgetPointed()
   const pointer = usePadPointer({
     view,
     size,
