@@ -22,7 +22,8 @@ export function MarkDot({ mark, nameSide, view, size }: MarkDotProps) {
   const moved = useRef<NeutralGains | null>(null)
   const gains = draft ?? mark.gains
 
-  const show = (shown: NeutralGains | null) => pointAtNeutral(shown && { name: mark.name, gains: shown })
+  const show = (shown: NeutralGains | null) =>
+    pointAtNeutral(shown && { name: mark.name, gains: shown, place: shown === mark.gains ? mark.place : null })
   const carry = (to: NeutralGains | null) => {
     moved.current = to
     setDraft(to)
