@@ -134,7 +134,7 @@ export const ownMaps: readonly ColourMap[] = [
     720,
     'Chalk-pale leaves, and as blue a sky as the noise allows.',
     exchange,
-    strength(3),
+    strength(3.4, 8),
     bands(
       { hueDeg: 30, strengthStops: -3 },
       { hueDeg: 60, strengthStops: -3, lightEv: 0.2 },
