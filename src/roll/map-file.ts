@@ -39,6 +39,17 @@ export function mapsContent(maps: readonly ColourMap[], withTables: Edit['tables
   }
 }
 
+/** Ends of names that say what is in a file: edits are JSON as well. */
+const nameEnd = '.maps.json'
+
+export const isMapFileName = (fileName: string): boolean => fileName.toLowerCase().endsWith(nameEnd)
+
+/** The name of a file for these maps: of the one, or a general one. */
+export function mapFileName(maps: readonly ColourMap[]): string {
+  const name = maps.length === 1 ? maps[0].name.replaceAll(/[\\/:*?"<>|]/g, ' ').trim() : 'colour'
+  return `${name}${nameEnd}`
+}
+
 export const writeMapFile = (maps: readonly ColourMap[], withTables: Edit['tables']): string =>
   `${JSON.stringify(mapsContent(maps, withTables), null, 2)}\n`
 

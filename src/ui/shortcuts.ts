@@ -51,6 +51,8 @@ export const otherKeys: readonly (readonly [keys: string, does: string])[] = [
   ['Arrows, Page, Home, End on a slider', 'Move it; with shift finely; Delete resets'],
   ['Up, down on a mark', 'Go through the board; with shift move the mark'],
   ['Enter, F2, Delete on a mark', 'Make it the frame’s neutral, rename it, remove it'],
+  ['Up, down, Enter on a colour map', 'Go along the shelf, each shown in the picture; lay the map on the frame'],
+  ['Arrows on an end of a hue band', 'Move its hue, or what becomes of it; with shift finely; Delete resets'],
   ['Arrows on a point of the curve', 'Move it; Insert or Enter adds one beside it, Delete takes it away'],
   ['Shift + arrows on a step', 'Move the step along the chain; Delete removes it'],
   ['Ctrl or ⌘ + Z, with shift', 'Undo, redo'],

@@ -69,6 +69,8 @@ export function createWorkbench(): Workbench {
     if (now.shown !== before.shown) followEdits()
   })
 
+  const mapCommands = createMapCommands({ session, edit, edits, keeping, store })
+
   followPlanes({ session, edits, planes, shown: picture.shown })
   followOffers({ session, edits, shown: picture.shown })
 
@@ -79,7 +81,7 @@ export function createWorkbench(): Workbench {
     ...editCommands,
     ...tableCommands,
     ...createBakeCommands({ session, edits, supplies, shown: picture.shown }),
-    openFiles: createHandOver({ ...editCommands, ...tableCommands, openFrames }),
+    openFiles: createHandOver({ ...editCommands, ...tableCommands, ...mapCommands, openFrames }),
     countKept: keeping.countKept,
     forgetKept: keeping.forgetKept,
     attachPicture: picture.attachPicture,
@@ -105,7 +107,7 @@ export function createWorkbench(): Workbench {
       return history ? colourBefore(shown, supplies.of(shown.id), history.chain, stepId, place, sampleRadiusPx) : null
     },
     ...createReadings(supplies, picture.shown),
-    ...createMapCommands({ session, edit, edits, keeping, store }),
+    ...mapCommands,
     ...createMaskCommands(session, edits, supplies),
     ...createMarkCommands(session, edits),
     exportBoard: createBoardCommand({ session, edits, tasks, thumbnails: picture.thumbnails }),

@@ -5,7 +5,7 @@ import { type ColourMap, mappingOf, withMapping } from '../edits/colour-map.ts'
 import type { EditStore } from '../edits/edit-store.ts'
 import { EditFault } from '../roll/edit.ts'
 import type { KeptStore } from '../roll/kept-store.ts'
-import { mapsContent, type NamelessMap, readMapFile, readMaps, writeMapFile } from '../roll/map-file.ts'
+import { mapFileName, mapsContent, type NamelessMap, readMapFile, readMaps, writeMapFile } from '../roll/map-file.ts'
 import type { Keeping } from './keeping.ts'
 import { notify, type SessionStore } from './session-store.ts'
 import type { ShownEdit, Workbench } from './workbench.ts'
@@ -24,7 +24,6 @@ interface MapContext {
 }
 
 const withId = (map: NamelessMap): ColourMap => ({ ...map, id: crypto.randomUUID() })
-const countWords = (count: number) => (count === 1 ? '1 colour map' : `${count} colour maps`)
 const wordsOf = (reason: unknown) => (reason instanceof Error ? reason.message : String(reason)).replace(/\.?$/, '.')
 
 /** Brings back what is kept; each change of a map is kept at once, with the tables it needs. */
@@ -93,7 +92,7 @@ export function createMapCommands({ session, edit, edits, keeping, store }: MapC
     async exportMaps(mapIds) {
       const maps = own().filter(({ id }) => mapIds.includes(id))
       if (maps.length === 0) return
-      const fileName = `${maps.length === 1 ? maps[0].name.replaceAll(/[\\/:*?"<>|]/g, ' ') : 'colour maps'}.json`
+      const fileName = mapFileName(maps)
       const blob = tablesOf(maps).then((tables) => new Blob([writeMapFile(maps, tables)], { type: 'application/json' }))
       try {
         const options = { fileName, extensions: ['.json'], mimeTypes: ['application/json'], description: 'Colour maps' }
@@ -109,7 +108,9 @@ export function createMapCommands({ session, edit, edits, keeping, store }: MapC
         const { maps, tables } = await readMapFile(await file.text(), file.name)
         keeping.adoptTables(tables)
         change((now) => [...now, ...maps.map(withId)])
-        notify(session, 'note', `${countWords(maps.length)} of “${file.name}” now stand on the shelf.`)
+        const words = maps.length === 1 ? '1 colour map of' : `${maps.length} colour maps of`
+        const stand = maps.length === 1 ? 'stands' : 'stand'
+        notify(session, 'note', `${words} “${file.name}” now ${stand} on the shelf.`)
       } catch (reason) {
         notify(session, 'problem', wordsOf(reason))
       }
