@@ -45,6 +45,11 @@ export const otherKeys: readonly (readonly [keys: string, does: string])[] = [
     'Arrows, space, Enter',
     'While the probe takes an outline: move the cursor, set a corner, close; Backspace takes one back',
   ],
+  ['Arrows, Enter, comma, full stop', 'While the brush is out: move it, dab, narrower, wider; Escape puts it away'],
+  [
+    'Arrows on a point in the picture',
+    'Move the end of a passage or the edge of a round area; with shift in large steps',
+  ],
   ['Escape', 'Put the probe away and leave all as it was'],
   ['Page up, Page down', 'Previous and next frame'],
   ['Wheel, shift + wheel', 'Zoom about the pointer; size of the sample'],

@@ -1,7 +1,8 @@
 import { describe as group, expect, it } from 'vitest'
 import { strokesToNumbers } from '../../src/analysis/two-lights/strokes.ts'
 import { defaultChain } from '../../src/edits/default-chain.ts'
-import { addStep, setEnabled, setValues } from '../../src/edits/stack.ts'
+import { addStep, setEnabled, setMask, setValues } from '../../src/edits/stack.ts'
+import { makePart } from '../../src/operations/masks/mask.ts'
 import { planesOfChain, suppliesOf } from '../../src/pipeline/planes-of-chain.ts'
 import { plainFacts } from '../support/apply-operation.ts'
 
@@ -24,6 +25,25 @@ const lit = addStep(defaultChain(plainFacts), 'secondLight', { sun, shade })
 const planeOf = (chain: typeof lit) =>
   suppliesOf(chain, { ...source, overview: overview(120, 80) })['secondLight-1 shade']
 const at = (chain: typeof lit, x: number) => planeOf(chain).data[40 * 120 + x]
+
+group('the material plane', () => {
+  const masked = (kind: string) =>
+    setMask(defaultChain(plainFacts), 'channelMix-1', { parts: [makePart(kind)], inverted: false, strength: 1 })
+
+  it('is made once where a step that is on asks for foliage or sky, and else not', () => {
+    expect(planesOfChain(masked('foliage')).map(({ name }) => name)).toEqual(['material'])
+    expect(planesOfChain(masked('level'))).toEqual([])
+    expect(planesOfChain(setEnabled(masked('sky'), 'channelMix-1', false))).toEqual([])
+  })
+
+  it('counts from the grey of the frame: here the larger, brighter colour', () => {
+    const { material } = suppliesOf(masked('sky'), { ...source, overview: overview(120, 80) })
+    const at = (x: number) => material.data[40 * material.width + x]
+    // Shade against sun in log2 R/B: (2.17 + 1.42) − (1.91 + 1.04).
+    expect(at(100) - at(20)).toBeCloseTo(0.64, 2)
+    expect(Math.min(Math.abs(at(20)), Math.abs(at(100)))).toBeLessThan(0.01)
+  })
+})
 
 group('the plane of a second light', () => {
   it('tells sun from shade where both were picked', () => {
