@@ -37,6 +37,8 @@ const mostSteps = 80
 /** Error in OKLab at which the search ends, and below which the shift counts as reached (a tenth of a unit). */
 const enough = 1e-6
 const reachedBelow = 1e-4
+/** Change of OKLab per stop below which a gain changes nothing: black and white, and the rounding of a 32-bit picture. */
+const unmoved = 1e-5
 /** Largest gain in stops: the last steps towards a colour that a chain can only just show would cost any gain (our choice). */
 const largestStops = 6
 /** Halvings in the search for the part of a shift that can be reached. */
@@ -59,6 +61,7 @@ function approach(look: Look, target: readonly number[], start: Gains): { gains:
       const [ahead, behind] = [moved(differenceStops), moved(-differenceStops)]
       return ahead.map((value, i) => (value - behind[i]) / (2 * differenceStops))
     })
+    if (columns.every((column) => norm(column) < unmoved)) break
     const dot = (a: readonly number[], b: readonly number[]) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
     const squares = columns.flatMap((row, i) => columns.map((column, j) => dot(row, column) + (i === j ? damping : 0)))
     if (!squares.every(Number.isFinite)) break
@@ -113,15 +116,21 @@ export function solveAsSeen({ finish, level, warm, magenta, lightness: kept = 'k
   const shows = ({ gains, error }: ReturnType<typeof approach>) =>
     error < reachedBelow && gains.every((stops) => Math.abs(stops) < largestStops)
 
+  const direct = solve(1, [0, 0, 0])
+  if (shows(direct)) return answer(direct.gains, true)
   let gains: Gains = [0, 0, 0]
   let [can, cannot] = [0, 1]
   for (let i = 0; i < halvings; i++) {
-    const whole = solve(1, gains)
-    if (shows(whole)) return answer(whole.gains, true)
     const share = (can + cannot) / 2
     const part = solve(share, gains)
-    if (shows(part)) [can, gains] = [share, part.gains]
-    else cannot = share
+    if (!shows(part)) {
+      cannot = share
+      continue
+    }
+    can = share
+    gains = part.gains
+    const whole = solve(1, gains)
+    if (shows(whole)) return answer(whole.gains, true)
   }
   return answer(gains, false)
 }

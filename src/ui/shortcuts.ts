@@ -59,6 +59,8 @@ export const otherKeys: readonly (readonly [keys: string, does: string])[] = [
   ['Up, down, Enter on a colour map', 'Go along the shelf, each shown in the picture; lay the map on the frame'],
   ['Arrows on an end of a hue band', 'Move its hue, or what becomes of it; with shift finely; Delete resets'],
   ['Arrows on a point of the curve', 'Move it; Insert or Enter adds one beside it, Delete takes it away'],
+  ['Arrows on a point of the plane', 'Move it; with shift finely; Enter makes a mark the neutral'],
+  ['Arrows, plus, minus, Home on the plane', 'Move it, zoom, show all points'],
   ['Shift + arrows on a step', 'Move the step along the chain; Delete removes it'],
   ['Ctrl or ⌘ + Z, with shift', 'Undo, redo'],
 ]

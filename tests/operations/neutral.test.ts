@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { oklabToOklch, workingToOklab } from '../../src/colour/oklab.ts'
 import { meanLevel, neutral, seenStart } from '../../src/operations/neutral.ts'
@@ -78,6 +79,26 @@ describe.each(gains)(
     })
   },
 )
+
+test('any gains between those ends, brightness held: a grey 0 to 2.5 stops over the first clipping stays grey and never falls', () => {
+  const logBetween = (low: number, high: number) =>
+    fc.double({ min: Math.log2(low), max: Math.log2(high), noNaN: true, noDefaultInfinity: true })
+  fc.assert(
+    fc.property(logBetween(0.15, 2.5), logBetween(0.5, 12), (redStops, blueStops) => {
+      const firstClipping = Math.min(1, 2 ** redStops, 2 ** blueStops)
+      let before = 0
+      for (let stop = 0; stop <= 2.5; stop += 0.02) {
+        const level = firstClipping * 2 ** stop
+        const raw = [level / 2 ** redStops, level, level / 2 ** blueStops].map((channel) => Math.min(channel, 1))
+        const rgb = applyOperation(neutral, raw, { redStops, blueStops }, { peak: Math.max(...raw) })
+        expect(relativeChroma(rgb)).toBeLessThanOrEqual(0.01)
+        expect(Math.min(...rgb)).toBeGreaterThanOrEqual(before - 1e-12)
+        before = Math.min(...rgb)
+      }
+    }),
+    { numRuns: 300, seed: 6 },
+  )
+})
 
 test('far below saturation the guard changes nothing', () => {
   const values = { redStops: -1.5, blueStops: 1, holdBrightness: false }
