@@ -40,9 +40,9 @@ it.skipIf(!hasTool('vips') || !hasTool('exiftool'))(
     const { page, faults } = await site.open()
     await page.locator('input[type=file]').first().setInputFiles(raw)
     await page.getByRole('heading', { name: 'Neutral' }).waitFor()
-    await page.getByRole('button', { name: 'Export' }).click()
+    await page.getByRole('button', { name: 'Export', exact: true }).click()
     const downloading = page.waitForEvent('download')
-    await page.getByRole('dialog').getByRole('button', { name: 'Export' }).click()
+    await page.getByRole('dialog').getByRole('button', { name: 'Export', exact: true }).click()
     const download = await downloading
     expect(download.suggestedFilename()).toBe('slope.tif')
     const byPage = join(folder, 'by-page.tif')

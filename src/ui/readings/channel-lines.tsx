@@ -26,7 +26,7 @@ export function ChannelLines({ channels, label, ticks }: ChannelLinesProps) {
   const most = Math.max(...channels.flatMap((bins) => bins.slice(1, -1)), Number.MIN_VALUE)
   return (
     <figure className="channel-plot">
-      <svg viewBox={`0 0 ${width} ${height}`} role="img" aria-label={label}>
+      <svg viewBox={`0 0 ${width} ${height}`} preserveAspectRatio="none" role="img" aria-label={label}>
         {ticks.map(([at]) => (
           <line key={at} className="plot-grid" x1={at * width} x2={at * width} y1={0} y2={height} />
         ))}

@@ -28,6 +28,7 @@ export function TonalWeights({ step }: StepRoomProps) {
     <figure className="tonal-weights">
       <svg
         viewBox={`0 0 ${width} ${height}`}
+        preserveAspectRatio="none"
         role="img"
         aria-label="Weights of shadows, midtones and highlights over the levels of the picture"
       >
