@@ -105,7 +105,8 @@ export function createPicture(session: SessionStore, edits: EditStore, supplies:
         renderer?.setFrame(picture?.frame ?? null)
       }
       shown = picture
-      redraw()
+      // After the screen has made room for it: a size that is back to what it was within one frame tells no observer.
+      requestAnimationFrame(redraw)
     },
     attachPicture(target) {
       const observer = new ResizeObserver(redraw)

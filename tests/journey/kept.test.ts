@@ -51,7 +51,7 @@ afterAll(() => site?.close())
 
 async function openFrame(page: Page): Promise<string> {
   await page.locator('.start-ways input[type=file]:not([webkitdirectory])').setInputFiles(frame)
-  await page.getByRole('heading', { name: 'Neutral' }).waitFor()
+  await page.getByRole('heading', { name: 'Neutral', exact: true }).waitFor()
   return restingPicture(page)
 }
 
