@@ -29,6 +29,8 @@ interface Screen {
   readonly dialog: OpenDialog
   /** Id of the hue bands step that picks hues in the picture, or null. */
   readonly huePick: string | null
+  /** Index of the hue band whose numbers stand in the panel. */
+  readonly chosenBand: number
   /** Single keys can be switched off, because speech input and slips of the hand press them too (WCAG 2.1.4). */
   readonly singleKeys: boolean
   readonly leftFolded: boolean
@@ -46,6 +48,7 @@ export const screen = createStore<Screen>(() => ({
   pictureSize: { width: 0, height: 0 },
   dialog: null,
   huePick: null,
+  chosenBand: 0,
   singleKeys: localStorage.getItem(singleKeysEntry) !== 'off',
   leftFolded: localStorage.getItem(leftFoldedEntry) === 'yes',
 }))
@@ -60,6 +63,10 @@ export function openDialog(dialog: OpenDialog): void {
 
 export function setHuePick(huePick: string | null): void {
   screen.setState({ huePick })
+}
+
+export function chooseBand(chosenBand: number): void {
+  screen.setState({ chosenBand })
 }
 
 export function setSingleKeys(singleKeys: boolean): void {

@@ -1,12 +1,11 @@
 // Hue bands as threads between two rails: the upper rail is the circle of hues as it comes, the lower as it leaves. Each band is
 // a thread from its own hue to what becomes of it; both ends are dragged or stepped by keys, the chosen band's numbers stand below.
-import { useState } from 'react'
 import { Button } from 'react-aria-components/Button'
 import { useStore } from 'zustand'
 
 import { slider } from '../../operations/controls.ts'
 import { type HueBand, hueBands, readBands, wholeTurnDeg, writeBands } from '../../operations/hue-bands.ts'
-import { setHuePick, screen } from '../screen-store.ts'
+import { chooseBand, screen, setHuePick } from '../screen-store.ts'
 import { partOf, useGesture } from './gesture.ts'
 import { HueEnd } from './hue-end.tsx'
 import { HueRail } from './hue-rail.tsx'
@@ -26,7 +25,7 @@ const laps = [-360, 0, 360]
 
 export function HueBandsEditor({ stepId, controlKey, numbers }: NumbersEditorProps) {
   const gesture = useGesture(stepId, controlKey, 'Hue band')
-  const [chosen, setChosen] = useState(0)
+  const chosen = useStore(screen, ({ chosenBand }) => chosenBand)
   const picking = useStore(screen, ({ huePick }) => huePick === stepId)
   const bands = readBands(numbers)
   const initial = readBands(hueBands.controls.bands.initial)
@@ -44,7 +43,7 @@ export function HueBandsEditor({ stepId, controlKey, numbers }: NumbersEditorPro
       chosen={index === chosen}
       initial={key === 'hueDeg' ? initial[index].hueDeg : 0}
       gesture={part(index, key)}
-      onChoose={() => setChosen(index)}
+      onChoose={() => chooseBand(index)}
     />
   )
 

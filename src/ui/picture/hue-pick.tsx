@@ -7,7 +7,7 @@ import { oklabToOklch, workingToOklab } from '../../colour/oklab.ts'
 import { type HueBand, readBands, writeBands } from '../../operations/hue-bands.ts'
 import { useGesture } from '../controls/gesture.ts'
 import { formatNumber } from '../format-number.ts'
-import { screen, setHuePick } from '../screen-store.ts'
+import { chooseBand, screen, setHuePick } from '../screen-store.ts'
 import { useSession, useShownEdit, useWorkbench } from '../workbench-context.tsx'
 
 /** What a drag of one CSS pixel does (our choice). */
@@ -56,6 +56,7 @@ function PickLayer({ stepId, written }: { stepId: string; written: readonly numb
     return { x: event.clientX - box.left, y: event.clientY - box.top }
   }
   const take = (event: PointerEvent<HTMLElement>) => {
+    event.stopPropagation()
     if (event.button !== 0) return
     const point = pointOf(event)
     const place = workbench.placeAt(point.x, point.y)
@@ -65,7 +66,9 @@ function PickLayer({ stepId, written }: { stepId: string; written: readonly numb
     const [lightness, chroma, hueDeg] = oklabToOklch(workingToOklab(colour))
     if (!(chroma > greyBelow * lightness)) return setLabel('Too near to grey to have a hue')
     event.currentTarget.setPointerCapture(event.pointerId)
-    pick.current = { ...takeBand(readBands(written), hueDeg), ...point }
+    const taken = takeBand(readBands(written), hueDeg)
+    pick.current = { ...taken, ...point }
+    chooseBand(taken.index)
     drag(point, event.shiftKey)
   }
   const drag = ({ x, y }: { x: number; y: number }, lightens: boolean) => {
@@ -96,8 +99,14 @@ function PickLayer({ stepId, written }: { stepId: string; written: readonly numb
     <div
       className="hue-pick"
       onPointerDown={take}
-      onPointerMove={(event) => drag(pointOf(event), event.shiftKey)}
-      onPointerUp={release}
+      onPointerMove={(event) => {
+        if (pick.current) event.stopPropagation()
+        drag(pointOf(event), event.shiftKey)
+      }}
+      onPointerUp={(event) => {
+        event.stopPropagation()
+        release()
+      }}
       onPointerCancel={release}
     >
       {label && <output className="ring-label hue-pick-label">{label}</output>}

@@ -55,6 +55,7 @@ export function Picture() {
         <canvas ref={canvas} className="picture-canvas" />
         <PlaceMarkers />
         <ProbeRing />
+        <HuePick />
         <OutlineShape key={shownId} />
         <PointedPlace />
         <PictureDivide />
@@ -65,7 +66,6 @@ export function Picture() {
         Escape leaves it. While the probe takes an outline, arrow keys move a cursor, space sets a corner, Enter closes
         it.
       </p>
-      <HuePick />
       <PictureState />
       <SpokenReading />
     </section>
