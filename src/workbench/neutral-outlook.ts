@@ -6,6 +6,7 @@ import { type Chain, withProbe } from '../edits/stack.ts'
 import type { FrameFacts } from '../frame/frame.ts'
 import type { Supplies } from '../operations/define.ts'
 import { meanLevel, neutral } from '../operations/neutral.ts'
+import { secondLight } from '../operations/second-light.ts'
 import { readValues } from '../operations/values.ts'
 import { describe } from '../pipeline/describe.ts'
 import { renderOnCpu } from '../pipeline/render-on-cpu.ts'
@@ -33,7 +34,9 @@ const onePixel = { x: 0, y: 0, width: 1, height: 1, frameWidth: 1, frameHeight: 
 
 /** The outlook of a frame's chain; its neutral counts as switched on. Throws a RangeError when the chain cannot be drawn. */
 export function neutralOutlook(chain: Chain, facts: FrameFacts, supplies: Supplies): NeutralOutlook {
-  const whole = withProbe(chain, { redStops: 0, blueStops: 0 })
+  // A patch lies in no place, so it lies in the main light: shade has a neutral of its own.
+  const inMainLight = chain.filter(({ operation }) => operation !== secondLight.id)
+  const whole = withProbe(inMainLight, { redStops: 0, blueStops: 0 })
   const description = describe(whole, facts, { space: 'srgb', supplies })
   const values = readValues(neutral, whole[0].values, whole[0].version)
   const [first, ...rest] = description.steps

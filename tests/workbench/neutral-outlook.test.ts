@@ -118,3 +118,13 @@ test('the patch of a neutral is grey under it, as bright as the frame in the mea
   const [opened] = outlook.paint(outlook.patchOf(opening), opening)
   expect(r).toBeCloseTo(opened, 5)
 })
+
+test('a second light leaves the outlook of the main one alone, wherever its shade lies', () => {
+  const chain = addStep(chains.exchanged, 'secondLight', { redStops: 0.5, blueStops: -0.4 })
+  const shade = { kind: 'plane', width: 1, height: 1, data: Float32Array.of(1) } as const
+  const stepId = chain.find(({ operation }) => operation === 'secondLight')!.id
+  const outlook = neutralOutlook(chain, plainFacts, { [`${stepId} shade`]: shade })
+  const alone = neutralOutlook(chains.exchanged, plainFacts, {})
+  const shift = { warm: 25, magenta: -10 }
+  expect(outlook.gainsFor(from, shift)).toEqual(alone.gainsFor(from, shift))
+})
