@@ -19,5 +19,5 @@ vec3 colourLut(vec3 rgb, ColourLutCoefficients k, PixelFacts pixel, highp sample
   vec3 below = linear / scale - held;
   vec3 read = cubeAt(cube, tableAt(line, encodeForTable(held, k.takesLog, k.takesCurve)));
   vec3 given = k.fromGiven * decodeFromTable(read, k.givesLog, k.givesCurve);
-  return rgb + k.strength * (scale * (given + k.fromTable * below) - rgb);
+  return scale * (given + k.fromTable * below);
 }

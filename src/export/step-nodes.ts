@@ -38,7 +38,8 @@ const exactly: Readonly<Record<string, (k: Coefficients) => TransformNode[] | nu
     contrastPower === 0 && !bent ? [matrixNode(diagonal(three(exposureGain as number)))] : null,
 }
 
-function exactNodes({ operation, coefficients }: DescribedStep): TransformNode[] | null {
+function exactNodes({ operation, coefficients, mask }: DescribedStep): TransformNode[] | null {
+  if (mask) return null
   if (operation.linear) return [matrixNode(operation.linear(coefficients))]
   return exactly[operation.id]?.(coefficients) ?? null
 }

@@ -10,7 +10,7 @@ import {
   type TableEncodingId,
 } from '../colour/table-encoding.ts'
 import { readCube, readLine } from '../math/read-table.ts'
-import { choice, slider } from './controls.ts'
+import { choice } from './controls.ts'
 import { defineOperation, type Supplies, type Table } from './define.ts'
 
 /** Input is held below this: the largest half float, far beyond white. */
@@ -55,14 +55,12 @@ export const colourLut = defineOperation({
     name: { kind: 'text', label: 'Name of the table', initial: '' },
     takes: choice('Takes', encodings, 'acescct'),
     gives: choice('Gives', encodings, 'acescct'),
-    strength: slider('Strength', '%', 0, 100, 1, 100, { bounded: true }),
   },
   derive(values) {
     const takes = TABLE_ENCODINGS[values.takes as TableEncodingId]
     const gives = TABLE_ENCODINGS[values.gives as TableEncodingId]
     return {
       acts: values.table !== '',
-      strength: values.strength / 100,
       toTable: takes.fromWorking,
       fromTable: takes.toWorking,
       fromGiven: gives.toWorking,
@@ -88,7 +86,7 @@ export const colourLut = defineOperation({
   },
   apply(pixel, k, { cube, line }) {
     if (!k.acts) return
-    const { toTable, fromTable, fromGiven, lowest, highest, strength } = k
+    const { toTable, fromTable, fromGiven, lowest, highest } = k
     const takes = known[k.takes]
     const gives = known[k.gives]
     const red = pixel[0]
@@ -116,7 +114,7 @@ export const colourLut = defineOperation({
       const row = 3 * i
       const given = fromGiven[row] * givenR + fromGiven[row + 1] * givenG + fromGiven[row + 2] * givenB
       const below = fromTable[row] * belowR + fromTable[row + 1] * belowG + fromTable[row + 2] * belowB
-      pixel[i] += strength * (scale * (given + below) - pixel[i])
+      pixel[i] = scale * (given + below)
     }
   },
   glsl,

@@ -7,9 +7,12 @@ import { runStep } from './run-step.ts'
 /** Changes a colour in place: three numbers, or more of which the first three are one. */
 export type ColourMap = (rgb: Float64Array) => void
 
-/** Whether a step stands between light and output and does the same at every place. */
+/** Kinds of places that are told by a colour alone. */
+const byColour: readonly string[] = ['level', 'hue']
+
+/** Whether a step stands between light and output and makes the same of a colour at every place. */
 export function isPointwise(step: DescribedStep): boolean {
-  const isEverywhere = step.mask === undefined
+  const isEverywhere = !step.mask || step.mask.parts.every(({ kind }) => byColour.includes(kind.id))
   return (
     step.operation.place === 'free' && isEverywhere && Object.values(step.tables).every(({ kind }) => kind !== 'plane')
   )

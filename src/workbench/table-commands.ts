@@ -1,6 +1,6 @@
 // Colour tables that come from files: read in a worker, kept under the hash of their content, put into a step.
 import type { EditStore } from '../edits/edit-store.ts'
-import { addStep, setValues } from '../edits/stack.ts'
+import { addStep, setValues, usualIndex } from '../edits/stack.ts'
 import { colourLut } from '../operations/colour-lut.ts'
 import { tableHash } from '../roll/table-text.ts'
 import type { Keeping } from './keeping.ts'
@@ -39,7 +39,10 @@ export function createTableCommands({ session, edits, tasks, keeping }: TableCon
     const name = `Colour table ${table.name}`
     const target = chain.find(({ id, operation }) => operation === colourLut.id && id === (stepId ?? selectedStepId))
     if (target) return edits.apply(shownId, name, (now) => setValues(now, target.id, values))
-    edits.apply(shownId, name, (now) => addStep(now, colourLut.id, values))
+    // A table for finished pictures belongs behind all that finishes them, one for light where colours are mapped.
+    const isForLight = takes === 'acescct' || takes === 'linear'
+    const place = isForLight ? usualIndex(chain, colourLut.id) : chain.length
+    edits.apply(shownId, name, (now) => addStep(now, colourLut.id, values, place))
     const known = new Set(chain.map(({ id }) => id))
     const added = edits.history(shownId)?.chain.find(({ id }) => !known.has(id))
     if (added) session.setState({ selectedStepId: added.id })

@@ -9,6 +9,7 @@ import { applyTransform } from '../../src/luts/apply-transform.ts'
 import { readClfFile } from '../../src/luts/read-clf-file.ts'
 import { readCubeFile } from '../../src/luts/read-cube-file.ts'
 import { readLutFile } from '../../src/luts/read-lut-file.ts'
+import { makePart } from '../../src/operations/masks/mask.ts'
 import { colourLut, lutSupply } from '../../src/operations/colour-lut.ts'
 import { describe } from '../../src/pipeline/describe.ts'
 import { pointwiseMap, stepsOf } from '../../src/pipeline/pointwise-map.ts'
@@ -158,6 +159,22 @@ test('the encoding is declared in title and comments', () => {
     '# Rimeleaf encoding: romm',
     'LUT_3D_SIZE 33',
   ])
+})
+
+test('a step that acts on a hue leaves as it acts, one that acts on a place is refused by name', () => {
+  const masked = (kind: string) => {
+    const mask = { parts: [makePart(kind)], inverted: false, strength: 0.5 }
+    return describe(
+      chain().map((step) => (step.id === 'hueTurn-1' ? { ...step, mask } : step)),
+      plainFacts,
+    )
+  }
+  const [coarse, fine] = ([17, 65] as const).map((size) => tableFile(masked('hue'), settingsFor({ size }), pixels))
+  expect(fine.ofGrid.mean).toBeLessThan(coarse.ofGrid.mean / 3)
+  expect(stepsOf(masked('hue'), mapping).map(isExact)).toEqual([true, false])
+  expect(() => tableFile(masked('radial'), settingsFor({}), pixels)).toThrow(
+    '“Hue turn” acts differently from place to place.',
+  )
 })
 
 test('files are named after their title', () => {

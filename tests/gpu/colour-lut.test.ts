@@ -57,12 +57,9 @@ function compare(values: Partial<ReturnType<typeof initialValues<typeof colourLu
 it.each(Object.keys(TABLE_ENCODINGS))('%s agrees within 5e-6, again after other values on the same program', (id) => {
   const programs = gpu.programCount()
   for (const table of ['cube', 'other', 'line', 'missing']) {
-    for (const [gives, strength] of [
-      [id, 100],
-      ['srgb', 40],
-    ] as const) {
-      const worst = compare({ table, takes: id, gives, strength })
-      console.log(`${id} ${table} gives ${gives} at ${strength} %: ${worst.text}`)
+    for (const gives of [id, 'srgb']) {
+      const worst = compare({ table, takes: id, gives })
+      console.log(`${id} ${table} gives ${gives}: ${worst.text}`)
       expect(verdict(worst, 5e-6)).toBe('agrees')
     }
   }

@@ -31,8 +31,8 @@ function cubeOf(size: number, encoding: Encoding, map: (rgb: readonly number[]) 
   return { kind: '3d', width: size, height: size, data }
 }
 
-function through(table: Table, encoding: Encoding, rgb: readonly number[], strength = 100) {
-  const values = { table: 'a', takes: encoding.id, gives: encoding.id, strength }
+function through(table: Table, encoding: Encoding, rgb: readonly number[]) {
+  const values = { table: 'a', takes: encoding.id, gives: encoding.id }
   return applyOperation(colourLut, rgb, values, { supplies: { [lutSupply('a')]: table } })
 }
 
@@ -90,14 +90,6 @@ describe.each(encodings.map((encoding) => [encoding.id, encoding] as const))('%s
       above.forEach((value, i) => expect(Math.abs(value - below[i])).toBeLessThan(1e-4))
     }
   })
-})
-
-test('strength runs straight from untouched to all', () => {
-  const table = cubeOf(9, TABLE_ENCODINGS.acescct, exchange)
-  const rgb = [0.6, 0.4, 0.1]
-  const [none, half, full] = [0, 50, 100].map((strength) => through(table, TABLE_ENCODINGS.acescct, rgb, strength))
-  expect(none).toEqual(rgb)
-  half.forEach((value, i) => expect(value).toBeCloseTo((rgb[i] + full[i]) / 2, 12))
 })
 
 test('a line bends each channel by itself, straight between its entries', () => {

@@ -1,4 +1,5 @@
 // What is to be known of a colour table, in words: its size, what its file says of it, and what sampling changed.
+import { ENCODING_REMARK } from '../../luts/colour-table.ts'
 import type { KnownTable } from '../../workbench/session.ts'
 
 /** Lines of a file's own words that are shown: what it takes and gives comes first, where it says so. */
@@ -8,9 +9,12 @@ const shownRemarks = 2
 const share = (value: number) => `${Number((value * 100).toPrecision(2))} %`
 
 function remarksOf({ facts }: KnownTable): string[] {
-  const remarks = (facts?.remarks ?? []).filter((line) => line !== '' && !line.startsWith('Rimeleaf encoding'))
-  const isEnd = (line: string) => /^(?:Takes|Gives): /.test(line)
-  return [...remarks.filter(isEnd), ...remarks.filter((line) => !isEnd(line))].slice(0, shownRemarks)
+  const remarks = (facts?.remarks ?? []).filter((line) => line !== '')
+  const isEnd = (line: string) => /^Takes(?::| and gives) |^Gives: /.test(line)
+  const others = remarks.filter((line) => !isEnd(line) && !line.startsWith(ENCODING_REMARK))
+  // A declared encoding stands among the controls.
+  const isDeclared = remarks.some((line) => line.startsWith(ENCODING_REMARK))
+  return [...(isDeclared ? [] : remarks.filter(isEnd)), ...others].slice(0, shownRemarks)
 }
 
 export function tableWords(table: KnownTable): string[] {
