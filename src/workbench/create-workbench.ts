@@ -65,6 +65,7 @@ export function createWorkbench(): Workbench {
     if (!before || keys.some((key) => before[key] !== now[key])) edit.setState({ shown: now })
   }
   edits.store.subscribe(followEdits)
+  supplies.onChange(() => session.setState(({ supplyChanges }) => ({ supplyChanges: supplyChanges + 1 })))
   session.subscribe((now, before) => {
     if (now.shown !== before.shown) followEdits()
   })

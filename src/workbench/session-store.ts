@@ -26,6 +26,7 @@ export function createSessionStore(): SessionStore {
     divide: null,
     view: { fit: true, zoom: 1, centre: { x: 0.5, y: 0.5 } },
     clippingShown: 'none',
+    supplyChanges: 0,
     tasks: [],
     notices: [],
     tables: [],

@@ -129,6 +129,8 @@ export interface Session {
   readonly view: View
   /** What the picture marks where it clips: nothing, the sensor's channels, or its own. */
   readonly clippingShown: ClippingShown
+  /** Counts the tables that came, went or changed, so that what tells of the picture follows those that come late. */
+  readonly supplyChanges: number
   readonly tasks: readonly Task[]
   readonly notices: readonly Notice[]
   /** Colour tables known here, by name. */

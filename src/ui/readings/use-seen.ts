@@ -18,8 +18,15 @@ export interface Seen {
 const noSteps: Chain = []
 
 function readSeen({ session, edit }: Workbench) {
-  const { shown, probe, probeTarget, preview } = session.getState()
-  return [shown?.id ?? null, edit.getState().shown?.chain ?? noSteps, probe, probeTarget, preview] as const
+  const { shown, probe, probeTarget, preview, supplyChanges } = session.getState()
+  return [
+    shown?.id ?? null,
+    edit.getState().shown?.chain ?? noSteps,
+    probe,
+    probeTarget,
+    preview,
+    supplyChanges,
+  ] as const
 }
 
 export function useSeen(everyMs: number): Seen {
