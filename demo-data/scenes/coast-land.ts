@@ -4,6 +4,7 @@ import { fbm2, noise2 } from '../paint/noise.ts'
 import { createRocks, type Rock } from '../paint/rocks.ts'
 import { seaHeight } from '../paint/sea.ts'
 import { tabulate } from '../paint/tabulate.ts'
+import { strewStones } from './coast-stones.ts'
 
 const rocks: readonly Rock[] = [
   { x: -30, z: 135, radiusM: 10, heightM: 26, blunt: 0.5 },
@@ -21,9 +22,6 @@ const rocks: readonly Rock[] = [
   { x: 2.1, z: 12.6, radiusM: 1.1, heightM: 0.75, blunt: 0.9 },
   { x: 24, z: 62, radiusM: 6, heightM: 4.4, blunt: 0.9 },
 ]
-
-/** Height of the highest rock over X, Z, or −99 where there is none. */
-export const rockHeight = createRocks(rocks)
 
 function smooth(from: number, to: number, v: number): number {
   const t = Math.min(1, Math.max(0, (v - from) / (to - from)))
@@ -54,8 +52,25 @@ export function groundHeight(x: number, z: number, footprintM: number): number {
   )
 }
 
+const stones = strewStones(
+  rocks,
+  (x, z) => groundHeight(x, z, 0.05),
+  (x, z) => -seawardAt(x, z),
+  (inland, z) => edgeAt(z) + inland / 0.96,
+)
+
+/** Heights of the highest rock and of the highest stone over X, Z, below the ground around them, or −99 far from all. */
+export const rockHeight = createRocks(rocks)
+export const stoneHeight = createRocks(stones)
+
+/** How far sand is banked up where it meets rock, m. */
+const bankedM = 0.07
+
 export function solidHeight(x: number, z: number, footprintM: number): number {
-  return Math.max(groundHeight(x, z, footprintM), rockHeight(x, z, footprintM))
+  const ground = groundHeight(x, z, footprintM)
+  const rock = rockHeight(x, z, footprintM)
+  const near = Math.max(0, bankedM - Math.abs(ground - rock))
+  return Math.max(ground, rock, stoneHeight(x, z, footprintM)) + (near * near) / (4 * bankedM)
 }
 
 /** What the eye meets: ground, rock or water, whichever is highest. */

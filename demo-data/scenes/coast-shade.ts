@@ -4,12 +4,13 @@ import type { Palette } from '../light/triplets.ts'
 import { type Brush, light, lightMix, scale } from '../paint/brush.ts'
 import type { Camera } from '../paint/camera.ts'
 import { type Foam, foamAt } from '../paint/foam.ts'
-import { fbm2, noise2 } from '../paint/noise.ts'
+import { type Cells, cells2, fbm2, noise2 } from '../paint/noise.ts'
 import { fbm3, noise3 } from '../paint/noise3.ts'
 import { foamAge, seaHeight } from '../paint/sea.ts'
 import { type ShoreSand, shoreSandAt } from '../paint/shore-sand.ts'
 import type { ClearSky } from '../paint/sky.ts'
-import { groundHeight, rockHeight, seawardAt, solidHeight } from './coast-land.ts'
+import { groundHeight, rockHeight, seawardAt, solidHeight, stoneHeight } from './coast-land.ts'
+import { createCoastSand } from './coast-sand.ts'
 
 function smooth(from: number, to: number, v: number): number {
   const t = Math.min(1, Math.max(0, (v - from) / (to - from)))
@@ -28,26 +29,29 @@ export function createCoastShader(
   sun: readonly [number, number, number],
   sunShare: (x: number, y: number, z: number) => number,
 ): (x: number, z: number, brush: Brush) => void {
-  const [rock, lichen, dry, wet, foam, water, grass, straw, white] = (
-    ['rock', 'lichen', 'sand', 'sandWet', 'foam', 'water', 'grass', 'dryGrass', 'cloud'] as const
+  const [rock, lichen, dry, wet, foam, water, grass, straw, white, weed] = (
+    ['rock', 'lichen', 'sand', 'sandWet', 'foam', 'water', 'grass', 'dryGrass', 'cloud', 'leaf'] as const
   ).map((name) => palette.of(name))
   const above = new Float64Array(3)
   const grit: ShoreSand = { slopeX: 0, slopeZ: 0, tone: 1 }
   const froth: Foam = { cover: 0, tone: 1 }
+  const net: Cells = { f1: 0, f2: 0, id: 0 }
+  const sand = createCoastSand(palette, camera, sky)
   return (x, z, brush) => {
     const acrossM = z / camera.focalPx
     const alongM = (acrossM * z) / camera.eyeM
     const grainM = Math.sqrt(acrossM * Math.min(alongM, 40 * acrossM))
     const seaward = seawardAt(x, z)
     const ground = groundHeight(x, z, acrossM)
-    const crag = rockHeight(x, z, acrossM)
-    const solid = Math.max(ground, crag)
+    const rocky = rockHeight(x, z, acrossM)
+    const crag = Math.max(rocky, stoneHeight(x, z, acrossM))
+    const solid = solidHeight(x, z, acrossM)
     const sea = seaward < -1 ? -99 : seaHeight(seaward, z, acrossM)
     const y = Math.max(solid, sea)
     const e = Math.max(0.03, acrossM)
     const onWater = sea >= solid
-    const stone = !onWater && crag > ground
-    const surface = onWater ? seaSurface : stone ? solidHeight : groundHeight
+    const stone = !onWater && crag > ground + 0.02
+    const surface = onWater ? seaSurface : solidHeight
     let slopeX = (surface(x + e, z, acrossM) - y) / e
     let slopeZ = (surface(x, z + e, acrossM) - y) / e
     if (onWater) {
@@ -79,16 +83,26 @@ export function createCoastShader(
       const rz = vz - 2 * cos * slopeZ * n
       sky.colour(rx / Math.max(0.2, rz), ry / Math.max(0.2, rz), above)
       const glint = Math.max(0, rx * sun[0] + ry * sun[1] + rz * sun[2]) ** 90 * 9 * seen
-      const depth = smooth(0, 0.7, sea - solid)
-      lightMix(brush, wet, water, 0.5 + 0.5 * depth, 0.5 * facing * seen, 0.6 * open)
+      const depth = smooth(0, 0.55, sea - solid)
+      lightMix(brush, wet, water, 0.3 + 0.7 * depth, 0.55 * facing * seen, 0.6 * open)
+      if (depth < 1 && acrossM < 0.05) {
+        // Waves gather sunlight in a net on the sand below them.
+        const bend = 0.3 * noise2(x / 0.5, z / 0.7, 375) + 0.12 * noise2(x / 0.16, z / 0.2, 378)
+        cells2((x + bend) / 0.34, (z + 0.7 * bend - 0.4 * x) / 0.21, 376, net)
+        const gathered = smooth(0.34, 0, net.f2 - net.f1) ** 2 - 0.2
+        const calm = smooth(-0.25, 0.45, noise2(x / 1.9, z / 2.6, 379) + 0.2)
+        scale(brush, 1 + 0.6 * gathered * calm * (1 - depth) * seen * smooth(0.05, 0.015, acrossM))
+      }
       const k = 1 - fresnel
       brush.r = brush.r * k + fresnel * (above[0] * 1.7 + glint)
       brush.g = brush.g * k + fresnel * (above[1] * 1.7 + glint * 0.62)
       brush.b = brush.b * k + fresnel * (above[2] * 1.7 + glint * 0.4)
       let age = foamAge(seaward, z, (sea - ground) / 0.055, grainM)
+      const stale = fbm2(seaward / 1.5, z / 4.6, 4, 377, grainM / 1.5)
+      age = Math.max(age, 0.62 * smooth(-0.12, 0.5, stale) * smooth(20, 7, seaward))
       const collarM = 0.25 + 0.01 * z
-      const near = rockHeight(x + collarM, z + collarM, 0.5) + rockHeight(x - collarM, z + collarM, 0.5)
-      if (near > -150 || crag > -0.5) age = Math.max(age, 0.55 + 0.5 * fbm2(x / 0.9, z / 0.9, 3, 368, grainM / 0.9))
+      const near = Math.max(rockHeight(x + collarM, z + collarM, 0.5), rockHeight(x - collarM, z + collarM, 0.5))
+      if (near > 0 || crag > -0.2) age = Math.max(age, 0.55 + 0.5 * fbm2(x / 0.9, z / 0.9, 3, 368, grainM / 0.9))
       foamAt(seaward, z, age, grainM, 371, froth)
       if (froth.cover > 0.01) {
         const { r, g, b, material } = brush
@@ -104,7 +118,8 @@ export function createCoastShader(
     const patch = fbm2(x / 1.3, z / 1.3, 5, 369, grainM / 1.3)
     const steep = Math.hypot(slopeX, slopeZ)
     if (stone) {
-      const damp = smooth(0.95, 0.35, y / (z > 90 ? 3 : 1) + 0.3 * patch)
+      const splashed = smooth(12, 5, -seaward) * smooth(0.75, 0.15, crag - ground + 0.35 * patch)
+      const damp = Math.max(smooth(0.95, 0.35, y / (z > 90 ? 3 : 1) + 0.3 * patch), splashed)
       const size = z > 90 ? 4 : 1
       const beds = noise2((y + 0.22 * x + 0.1 * z) / (0.16 * size) + patch, 0.5, 372)
       const crack = smooth(
@@ -122,6 +137,17 @@ export function createCoastShader(
         open * 0.9,
       )
       scale(brush, (1 + 0.25 * patch + 0.2 * beds + 0.18 * mottle) * (1 - 0.5 * crack) * (1 - 0.5 * damp) * 1.2)
+      const grown = 0.5 * damp * smooth(0.05, 0.4, mottle + 0.4 * patch + 0.2)
+      const blown = 0.75 * smooth(0.16, 0.02, crag - ground + 0.1 * mottle) * smooth(1.2, 0.5, steep)
+      if (grown + blown > 0.02 && z < 90) {
+        const { r, g, b, material } = brush
+        const share = Math.max(grown, blown)
+        lightMix(brush, dry, weed, grown > blown ? 1 : 0, (grown > blown ? 0.22 : 0.8) * facing * seen, 0.5 * open)
+        brush.r = r + (brush.r - r) * share
+        brush.g = g + (brush.g - g) * share
+        brush.b = b + (brush.b - b) * share
+        if (share < 0.5) brush.material = material
+      }
     } else if (z > 85 && y > 3) {
       const wide = 3
       const broadX = (groundHeight(x + wide, z, wide) - groundHeight(x - wide, z, wide)) / (2 * wide)
@@ -138,14 +164,8 @@ export function createCoastShader(
       brush.b += (b * blades - brush.b) * turf
       if (turf > 0.5) brush.material = material
     } else {
-      const damp = smooth(3.2, 0.9, -seaward + 0.7 * patch)
-      lightMix(brush, dry, wet, damp, facing * seen + 0.03, open)
-      scale(brush, (1 + 0.05 * patch) * grit.tone)
-      const shine = 0.28 * smooth(1.7, 0.2, -seaward + 0.5 * patch)
-      sky.colour(x / z, 0.25, above)
-      brush.r += above[0] * shine
-      brush.g += above[1] * shine
-      brush.b += above[2] * shine
+      const footM = rocky - ground
+      sand({ x, z, y, inlandM: -seaward, footM, sun: facing * seen, open, tone: grit.tone, grainM }, brush)
     }
   }
 }

@@ -11,6 +11,7 @@ import { placeFoliage } from '../paint/place-foliage.ts'
 import type { Scene } from '../paint/scene.ts'
 import { createClearSky, paintClearSky } from '../paint/sky.ts'
 import { createStrokes, paintStrokes, sortStrokes } from '../paint/strokes.ts'
+import { sunFleck } from '../paint/sun-flecks.ts'
 import { createBench } from './garden-bench.ts'
 import { createGardenFence } from './garden-fence.ts'
 import { bench, createGardenPlan, fenceZ } from './garden-plan.ts'
@@ -36,8 +37,10 @@ export const garden: Scene = {
     const low = castFoliage(plants, sun)
     const along = (x: number, y: number) => x - (sun[0] * y) / sun[1]
     const back = (z: number, y: number) => z - (sun[2] * y) / sun[1]
-    const crownAt = (x: number, y: number, z: number) =>
-      crown.sunAt(along(x, y), back(z, y)) * beside.sunAt(along(x, y), back(z, y))
+    const crownAt = (x: number, y: number, z: number) => {
+      const [groundX, groundZ] = [along(x, y), back(z, y)]
+      return sunFleck(crown.sunAt(groundX, groundZ) * beside.sunAt(groundX, groundZ), groundX, groundZ, seed + 61)
+    }
     const sunAt = (x: number, y: number, z: number) => crownAt(x, y, z) * low.sunAt(along(x, y), back(z, y))
     const plan = createGardenPlan(palette, seed, sun[1], (x, z) => sunAt(x, 0, z))
 
