@@ -38,10 +38,10 @@ export const infraredSplit = defineOperation({
     redPercent: slider('Infrared in red', '%', 0, 90, 1, 0),
     greenPercent: slider('Infrared in green', '%', 0, 90, 1, 0),
     route: choice(
-      'Result',
+      'Gives',
       [
-        { value: 'in-place', label: 'Red and green without infrared' },
-        { value: 'film', label: 'Infrared film: infrared as red' },
+        { value: 'in-place', label: 'Visible red and green' },
+        { value: 'film', label: 'Infrared as red' },
       ],
       'in-place',
     ),
