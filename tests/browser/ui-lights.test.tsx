@@ -34,6 +34,24 @@ test('the probe picks for the light it was taken up for, then serves the neutral
   await expect.element(page.getByText(/one neutral serves both|the other way round|apart in colour/)).toBeVisible()
 })
 
+test('a pick is taken from a mark that has a place', async () => {
+  const { values, workbench } = await openSecondLight()
+  workbench.addMark({ redStops: 0, blueStops: 0 }, { x: 0.25, y: 0.75 })
+  workbench.addMark({ redStops: 0, blueStops: 0 }, null)
+  await page.getByRole('button', { name: 'In the sun: take a mark' }).click()
+  expect(page.getByRole('menuitem').elements()).toHaveLength(1)
+  await page.getByRole('menuitem', { name: 'Mark A' }).click()
+  expect((values().sun as number[]).slice(0, 2)).toEqual([0.25, 0.75])
+  expect(workbench.session.getState()).toMatchObject({ tool: 'pan', probeTarget: null })
+})
+
+test('where a filter leaves one light only, no second is offered', async () => {
+  const { workbench } = await openBench()
+  workbench.session.setState(({ shown }) => ({ shown: { ...shown!, facts: { ...shown!.facts, filterNm: 830 } } }))
+  await expect.element(page.getByText('one neutral serves sun and shade alike')).toBeVisible()
+  expect(page.getByRole('button', { name: 'Add a second light' }).elements()).toHaveLength(0)
+})
+
 test('the brush dabs where it is moved by keys, each dab one undo, and Escape puts it away', async () => {
   const { values, workbench } = await openSecondLight()
   await page.getByRole('button', { name: 'Paint sun' }).click()

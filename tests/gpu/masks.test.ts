@@ -45,7 +45,17 @@ function compare(parts: readonly MaskPart[], inverted: boolean, strength = 1, ex
   return worstPixel(rgba, renderOnCpu(description, rgba, region), gpu.run(description, rgba, width, height), reach)
 }
 
-it.each(['foliage', 'sky', 'level', 'hue', 'radial', 'graduated'])('a step behind %s alone agrees', (kind) => {
+/** Largest difference of a step behind one kind, absolute below 1 and relative above: what is measured, doubled for other drivers. */
+const limits: Record<string, number> = {
+  foliage: 2e-6,
+  sky: 2e-6,
+  level: 2e-6,
+  hue: 6e-6,
+  radial: 2e-6,
+  graduated: 2e-6,
+}
+
+it.each(Object.keys(limits))('a step behind %s alone agrees', (kind) => {
   const { rgba, width, height } = finiteRamp()
   const whole = describe(chainWith([makePart(kind)], false, 1, 1), facts, { supplies })
   const steps = whole.steps.filter(({ operation }) => operation.id === 'exposureContrast')
@@ -53,7 +63,7 @@ it.each(['foliage', 'sky', 'level', 'hue', 'radial', 'graduated'])('a step behin
   const region = { x: 0, y: 0, width, height, frameWidth: width, frameHeight: height }
   const worst = worstPixel(rgba, renderOnCpu(alone, rgba, region), gpu.run(alone, rgba, width, height))
   console.log(`${kind}: ${worst.text}`)
-  expect(verdict(worst, steps[0].operation.tolerance)).toBe('agrees')
+  expect(verdict(worst, limits[kind])).toBe('agrees')
 })
 
 it('six parts joined in all ways agree, and again with other numbers on the same program', () => {

@@ -21,6 +21,12 @@ export interface MaskKind<C extends Controls = Controls> {
   weight(pixel: Pixel, material: number, k: PartNumbers): number
 }
 
+/** Furthest end of any range: beyond it 32-bit floats no longer part it from its soft edge (our choice). */
+const furthest = 64
+
+/** A typed end of a range, held where both engines can still tell its soft edge. */
+export const heldEnd = (value: number) => Math.min(Math.max(value, -furthest), furthest)
+
 /** Writes a kind down with its types inferred; adds nothing at run time. */
 export function defineMaskKind<const C extends Controls>(kind: MaskKind<C>): MaskKind<C> {
   return kind

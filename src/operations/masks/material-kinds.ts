@@ -2,7 +2,7 @@
 // plane that is read is smoothed along edges.
 import { smoothstep } from '../../math/smoothstep.ts'
 import { slider } from '../controls.ts'
-import { defineMaskKind } from './mask-kind.ts'
+import { defineMaskKind, heldEnd, type PartNumbers } from './mask-kind.ts'
 
 /**
  * Where foliage begins and sky does behind 590 nm, in stops against grey: green foliage measures −.64…−1.29 there, bark, wood and
@@ -17,13 +17,18 @@ const hardest = 0.01
 
 const softness = slider('Softness', 'stop', hardest, 1, 0.01, 0.2, { bounded: true })
 
+const border = ({ borderStops, softness: soft }: { borderStops: number; softness: number }): PartNumbers => {
+  const middle = heldEnd(borderStops)
+  return [middle - soft / 2, middle + soft / 2, 0, 0, 0, 0]
+}
+
 export const foliage = defineMaskKind({
   id: 'foliage',
   title: 'Foliage',
   version: 1,
   controls: { borderStops: slider('Red against grey, up to', 'stop', -1.5, 0.5, 0.01, foliageBorder), softness },
   readsMaterial: true,
-  derive: ({ borderStops, softness: soft }) => [borderStops - soft / 2, borderStops + soft / 2, 0, 0, 0, 0],
+  derive: border,
   weight: (_pixel, material, k) => 1 - smoothstep(k[0], k[1], material),
 })
 
@@ -33,6 +38,6 @@ export const sky = defineMaskKind({
   version: 1,
   controls: { borderStops: slider('Red against grey, from', 'stop', -0.5, 1.5, 0.01, skyBorder), softness },
   readsMaterial: true,
-  derive: ({ borderStops, softness: soft }) => [borderStops - soft / 2, borderStops + soft / 2, 0, 0, 0, 0],
+  derive: border,
   weight: (_pixel, material, k) => smoothstep(k[0], k[1], material),
 })

@@ -2,7 +2,7 @@
 import { rootsToOklab, workingToLms } from '../../colour/oklab.ts'
 import { smoothstep } from '../../math/smoothstep.ts'
 import { slider } from '../controls.ts'
-import { defineMaskKind } from './mask-kind.ts'
+import { defineMaskKind, heldEnd } from './mask-kind.ts'
 
 /** Level of 0 EV: mid grey, 18 % reflectance; common practice, no source. */
 const midGrey = 0.18
@@ -22,7 +22,10 @@ export const level = defineMaskKind({
     softnessEv: slider('Softness', 'EV', 0.05, 4, 0.05, 1, { bounded: true }),
   },
   readsMaterial: false,
-  derive: ({ fromEv, toEv, softnessEv }) => [fromEv - softnessEv, fromEv, toEv, toEv + softnessEv, midGrey, leastLevel],
+  derive({ fromEv, toEv, softnessEv }) {
+    const [from, to] = [heldEnd(fromEv), heldEnd(toEv)]
+    return [from - softnessEv, from, to, to + softnessEv, midGrey, leastLevel]
+  },
   weight(pixel, _material, k) {
     const ev = Math.log2(Math.max((pixel[0] + pixel[1] + pixel[2]) / 3, k[5]) / k[4])
     return smoothstep(k[0], k[1], ev) * (1 - smoothstep(k[2], k[3], ev))
