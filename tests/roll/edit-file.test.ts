@@ -4,6 +4,8 @@ import { createHash } from 'node:crypto'
 import { expect, it } from 'vitest'
 import { defaultChain } from '../../src/edits/default-chain.ts'
 import { addMark } from '../../src/edits/marks.ts'
+import { describe } from '../../src/pipeline/describe.ts'
+import { renderOnCpu } from '../../src/pipeline/render-on-cpu.ts'
 import type { Edit } from '../../src/roll/edit.ts'
 import { EditFileError, readEditFile, writeEditFile } from '../../src/roll/edit-file.ts'
 
@@ -92,6 +94,17 @@ it('a version 1 file opens: a chain and its filter, no marks yet', async () => {
   const edit = await readEditFile(text, 'a.json')
   expect(edit).toMatchObject({ filterNm: 720, marks: [], tables: {} })
   expect(edit.chain[0].values).toMatchObject({ redStops: -2, holdBrightness: true })
+})
+
+it('a version 1 file makes the picture it made then: grey worked out by hand with the curve of IEC 61966-2-1', async () => {
+  const values = { redStops: -1, blueStops: 1, holdBrightness: false, highlightGuard: false }
+  const text = file({ version: 1, marks: undefined, chain: [step('neutral', values), step('outputTransform')] })
+  const { chain } = await readEditFile(text, 'a.json')
+  const light = Float32Array.of(0.4, 0.2, 0.1, 0.4)
+  const region = { x: 0, y: 0, width: 1, height: 1, frameWidth: 1, frameHeight: 1 }
+  const grey = 1.055 * 0.2 ** (1 / 2.4) - 0.055
+  for (const value of renderOnCpu(describe(chain, facts), light, region))
+    expect(Math.abs(value - grey) * 65535).toBeLessThan(1)
 })
 
 it.each([

@@ -2,10 +2,12 @@
 // describes, makes finite light and is read back the same. Nothing in between.
 import { expect, it } from 'vitest'
 import { addMark } from '../../src/edits/marks.ts'
-import { addStep, type Chain } from '../../src/edits/stack.ts'
+import { addStep, type Chain, isFree } from '../../src/edits/stack.ts'
 import { operations } from '../../src/operations/index.ts'
+import { makePart, maskKinds } from '../../src/operations/masks/mask.ts'
 import { describe } from '../../src/pipeline/describe.ts'
 import { renderOnCpu } from '../../src/pipeline/render-on-cpu.ts'
+import { tableSupplies } from '../../src/roll/edit-content.ts'
 import { EditFileError, readEditFile, writeEditFile } from '../../src/roll/edit-file.ts'
 import { tableHash } from '../../src/roll/table-text.ts'
 import { randomNumbers } from '../support/synthetic-sensor.ts'
@@ -22,15 +24,23 @@ const facts = {
 const region = { x: 0, y: 0, width: 4, height: 2, frameWidth: 4, frameHeight: 2 }
 const light = Float32Array.from({ length: region.width * region.height * 4 }, (_, i) => ((i * 7) % 11) / 10)
 
-/** One step of every operation, in the order of their list. */
-const chain = operations.reduce<Chain>((built, { id }) => addStep(built, id), [])
+const data = Float32Array.from({ length: 24 }, (_, i) => i / 23)
+const hash = await tableHash(data)
+const tables = { [hash]: { name: 'heath', table: { kind: '3d', width: 2, height: 2, data } } } as const
+/** Parts of every kind, joined in every way. */
+const parts = maskKinds.map(({ id }, i) => makePart(id, {}, (['or', 'and', 'not'] as const)[i % 3]))
+
+/** One step of every operation, in the order of their list; the third of them act in places, the table is in use. */
+const chain = operations
+  .reduce<Chain>((built, { id }) => addStep(built, id, id === 'colourLut' ? { table: hash } : {}), [])
+  .map((step, i) =>
+    isFree(step) && i % 3 === 0 ? { ...step, mask: { parts, inverted: false, strength: 0.75 } } : step,
+  )
 const marks = addMark(
   addMark([], { redStops: -1.5, blueStops: 2 }, { x: 0.4, y: 0.6 }),
   { redStops: 0, blueStops: 1 },
   null,
 )
-const data = Float32Array.from({ length: 24 }, (_, i) => i / 23)
-const tables = { [await tableHash(data)]: { name: 'heath', table: { kind: '3d', width: 2, height: 2, data } } } as const
 const text = writeEditFile({
   filterNm: 590,
   chain,
@@ -82,7 +92,12 @@ function changeLetters(random: () => number): string {
 async function outcomeOf(changed: string): Promise<'read' | 'refused' | string> {
   try {
     const edit = await readEditFile(changed, 'a.json')
-    if (!renderOnCpu(describe(edit.chain, facts), light, region).every(Number.isFinite)) return 'light without end'
+    if (
+      !renderOnCpu(describe(edit.chain, facts, { supplies: tableSupplies(edit.tables) }), light, region).every(
+        Number.isFinite,
+      )
+    )
+      return 'light without end'
     const written = writeEditFile(edit)
     return writeEditFile(await readEditFile(written, 'b.json')) === written ? 'read' : 'read back otherwise'
   } catch (reason) {
