@@ -60,7 +60,8 @@ function frameOf(
   const overview = makeOverview(sensor)
   const noise = developedNoise(sensor, curves[1], { bits: pixels.bits, chromaQuantiser }, metadata.iso)
   const cells = frameCells(sensor, overview, noise)
-  const facts = makeFrameFacts(sensor, overview, cells, noise, pixels.channels === 3 ? toXyz : null)
+  const matrix = pixels.channels === 3 ? toXyz : null
+  const facts = { ...makeFrameFacts(sensor, overview, cells, noise, matrix), developed: true }
   const histogram = sensorHistogram(sensor)
   const developed: Developed = { format, bits: pixels.bits, space: name }
   const all = [...warnings, ...stated.warnings]

@@ -1,7 +1,9 @@
 // The chain a frame opens with: neutral and exposure worked out from its facts, and the mapping usual behind its filter.
 // Everything automatic is written into the steps as plain values, so that what is seen can be read and changed.
 import { RED_BLUE_EXCHANGE } from '../colour/mix-matrices.ts'
+import { xyzToWorking } from '../colour/working-space.ts'
 import type { FrameFacts } from '../frame/frame.ts'
+import { type Mat3, multiply } from '../math/mat3.ts'
 import { meanLevel, openingNeutral } from '../operations/neutral.ts'
 import type { Chain } from '../operations/step.ts'
 import { addStep } from './stack.ts'
@@ -12,7 +14,7 @@ const OPENING_LEVEL = 0.25
 const OPENING_EV_LIMIT = 4
 /** Start of the opening chain's shoulder at 1 − this (our choice): the upper stop rolls off, mid tones stay straight. */
 const OPENING_SHOULDER = 0.5
-/** Contrast of the opening chain (our choice): the veil that infrared optics add leaves frames flat. */
+/** Contrast of the opening chain (our choice): the veil that infrared optics add leaves frames flat; developed ones had theirs. */
 const OPENING_CONTRAST = 0.2
 /** From this cut-on on the picture is nearly without colour and an exchange changes nothing that is seen: 780 nm measures .08 stop between foliage and sky, 720 nm .34. */
 const MONOCHROME_FROM_NM = 750
@@ -29,14 +31,27 @@ function opensExchanged(filterNm: FrameFacts['filterNm']): boolean {
   return typeof filterNm === 'number' && filterNm < MONOCHROME_FROM_NM
 }
 
-/** The opening chain: neutral, red/blue exchange where usual, exposure, output in sRGB. */
+/**
+ * The mix a frame opens with, or null for none. A developed file was meant for eyes: its primaries are mixed into working ones,
+ * so that it opens in the colours it was made with; rows sum to 1 whatever its profile rounds.
+ */
+function openingMix({ developed, cameraToXyz, filterNm }: FrameFacts): Mat3 | null {
+  const exchange = opensExchanged(filterNm) ? RED_BLUE_EXCHANGE : null
+  if (!developed || !cameraToXyz) return exchange
+  const rows = multiply(xyzToWorking, cameraToXyz)
+  const whole = rows.map((weight, i) => weight / rows.slice(i - (i % 3), i - (i % 3) + 3).reduce((a, b) => a + b))
+  return exchange ? multiply(exchange, whole) : whole
+}
+
+/** The opening chain: neutral, the mix where there is one, exposure, output in sRGB. */
 export function defaultChain(facts: FrameFacts): Chain {
   const [redStops, blueStops] = openingNeutral(facts)
+  const rows = openingMix(facts)
   let chain = addStep([], 'neutral', { redStops, blueStops })
-  if (opensExchanged(facts.filterNm)) chain = addStep(chain, 'channelMix', { rows: RED_BLUE_EXCHANGE })
+  if (rows) chain = addStep(chain, 'channelMix', { rows })
   chain = addStep(chain, 'exposureContrast', {
     exposureEv: openingExposureEv(facts),
-    contrast: OPENING_CONTRAST,
+    contrast: facts.developed ? 0 : OPENING_CONTRAST,
     shoulder: OPENING_SHOULDER,
   })
   return addStep(chain, 'outputTransform')

@@ -92,6 +92,8 @@ export interface FrameFacts {
   readonly cameraToXyz: readonly number[] | null
   /** (log2 R/G, log2 B/G) of a grey in D65 daylight by that matrix, through the glass the camera was made with; absent without one. */
   readonly daylightNeutral?: readonly [number, number]
+  /** Whether a camera or a program had shaped tones and colours before; absent for raw files. */
+  readonly developed?: boolean
   /** Cut-on wavelength in nm as stated or suggested; null is full spectrum, undefined unknown. */
   readonly filterNm: number | null | undefined
   /** Width divided by height. */

@@ -1,5 +1,7 @@
 import Color from 'colorjs.io'
 import { expect, test } from 'vitest'
+import { DISPLAY_P3_PRIMARIES, rgbToXyz } from '../../src/colour/primaries.ts'
+import { transform } from '../../src/math/mat3.ts'
 import { RED_BLUE_EXCHANGE } from '../../src/colour/mix-matrices.ts'
 import { defaultChain, openingExposureEv } from '../../src/edits/default-chain.ts'
 import { describe } from '../../src/pipeline/describe.ts'
@@ -24,6 +26,23 @@ test('exposure brings the mean to 25 %, within four stops, and stays 0 without l
   expect(openingExposureEv({ ...plainFacts, meanCameraRgb: [0.342, 0.1, 0.054] })).toBe(1.3)
   expect(openingExposureEv({ ...plainFacts, meanCameraRgb: [0.00342, 0.001, 0.00054] })).toBe(4)
   expect(openingExposureEv({ ...plainFacts, meanCameraRgb: [0, 0, 0] })).toBe(0)
+})
+
+test('a developed file opens in its own colours: those of colorjs.io, exchanged where usual, grey exact', () => {
+  const facts = { ...plainFacts, developed: true, cameraToXyz: rgbToXyz(DISPLAY_P3_PRIMARIES), filterNm: null }
+  const rows = defaultChain(facts)[1].values.rows as number[]
+  const exchanged = defaultChain({ ...facts, filterNm: 590 })[1].values.rows as number[]
+  for (const colour of [
+    [1, 0, 0],
+    [0, 1, 0],
+    [0.2, 0.5, 0.9],
+  ] as [number, number, number][]) {
+    const expected = new Color('p3-linear', colour).to('rec2020-linear').coords.map(Number)
+    transform(rows, colour).forEach((value, i) => expect(value).toBeCloseTo(expected[i], 5))
+    transform(exchanged, colour).forEach((value, i) => expect(value).toBeCloseTo(expected[2 - i], 5))
+  }
+  for (let row = 0; row < 9; row += 3) expect(rows[row] + rows[row + 1] + rows[row + 2]).toBeCloseTo(1, 15)
+  expect(defaultChain(facts)[2].values.contrast).toBe(0)
 })
 
 const looks = openCsv('checks/false_colour_looks.csv')
