@@ -13,10 +13,10 @@ const warmth = () => page.getByRole('slider', { name: 'Warmth as seen', exact: t
 const names = (calls: readonly (readonly unknown[])[]) => calls.map(([name]) => name)
 
 /** A made-up pointer on an element: it cannot be captured, and the drag itself does not need it. */
-function pointer(element: Element, type: string, x: number, y: number) {
+function pointer(element: Element, type: string, x: number, y: number, pointerId = 1) {
   element.setPointerCapture = () => {}
   element.dispatchEvent(
-    new PointerEvent(type, { clientX: x, clientY: y, pointerId: 1, isPrimary: true, bubbles: true, button: 0 }),
+    new PointerEvent(type, { clientX: x, clientY: y, pointerId, isPrimary: pointerId === 1, bubbles: true, button: 0 }),
   )
 }
 function middleOf(element: Element) {
@@ -133,6 +133,33 @@ describe('the pad', () => {
       .element()
       .dispatchEvent(new WheelEvent('wheel', { deltaY: -200, clientX: x, clientY: y, bubbles: true, cancelable: true }))
     await expect.poll(apart).toBeCloseTo(fitted * Math.exp(0.4), 0)
+  })
+
+  it('zooms between two fingers and places nothing', async () => {
+    const { workbench, callsOf } = await openPlane()
+    workbench.addMark({ redStops: 0.2, blueStops: 0 }, null)
+    const mark = pad().getByRole('slider', { name: 'A', exact: true })
+    await expect.element(mark).toBeVisible()
+    const apart = () => middleOf(mark.element()).x - middleOf(neutralDot().element()).x
+    const before = apart()
+    const { x, y } = middleOf(pad().element())
+    for (const [id, dx] of [
+      [1, -20],
+      [2, 20],
+    ])
+      pointer(pad().element(), 'pointerdown', x + dx, y + 60, id)
+    for (const [id, dx] of [
+      [1, -40],
+      [2, 40],
+    ])
+      pointer(pad().element(), 'pointermove', x + dx, y + 60, id)
+    for (const [id, dx] of [
+      [1, -40],
+      [2, 40],
+    ])
+      pointer(pad().element(), 'pointerup', x + dx, y + 60, id)
+    await expect.poll(apart).toBeCloseTo(before * 2, 0)
+    expect(callsOf('setValues')).toEqual([])
   })
 })
 

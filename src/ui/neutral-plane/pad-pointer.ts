@@ -1,8 +1,8 @@
-// Hands on the empty pad: dragging moves it, a click puts the neutral there, the wheel zooms about the pointer.
+// Hands on the empty pad: dragging moves it, a click puts the neutral there, wheel and two fingers zoom.
 import { useEffect, useRef, type PointerEvent, type RefObject } from 'react'
 
 import type { NeutralGains } from '../../edits/marks.ts'
-import { gainsAt, type PadSize, pannedView, type PlaneView, zoomedView } from './plane-view.ts'
+import { gainsAt, type PadSize, pannedView, type PlaneView, toGrain, zoomedView } from './plane-view.ts'
 
 /** CSS pixels of travel that make a press a drag (our choice). */
 const dragFromPx = 4
@@ -20,31 +20,50 @@ interface PadPointer {
   readonly onPlace: (gains: NeutralGains) => void
 }
 
+interface Press {
+  readonly x: number
+  readonly y: number
+  readonly moved: boolean
+}
+
 export function usePadPointer({ view, size, onView, onPlace }: PadPointer) {
-  const press = useRef<{ x: number; y: number; moved: boolean } | null>(null)
+  const presses = useRef(new Map<number, Press>())
+
+  /** Two fingers: what lies between them stays there and grows with their distance. */
+  function pinch(box: DOMRect, from: Press, to: Press, other: Press) {
+    const factor =
+      Math.hypot(to.x - other.x, to.y - other.y) / Math.max(Math.hypot(from.x - other.x, from.y - other.y), 1)
+    const [x, y] = [(to.x + other.x) / 2 - box.left, (to.y + other.y) / 2 - box.top]
+    onView((now) => zoomedView(pannedView(now, (to.x - from.x) / 2, (to.y - from.y) / 2), size, x, y, factor))
+  }
+
   return {
     onPointerDown(event: PointerEvent<HTMLDivElement>) {
       if (event.button !== 0) return
       event.currentTarget.setPointerCapture(event.pointerId)
-      press.current = { x: event.clientX, y: event.clientY, moved: false }
+      presses.current.set(event.pointerId, { x: event.clientX, y: event.clientY, moved: false })
     },
     onPointerMove(event: PointerEvent<HTMLDivElement>) {
-      const from = press.current
+      const from = presses.current.get(event.pointerId)
       if (!from) return
       const [dx, dy] = [event.clientX - from.x, event.clientY - from.y]
       if (!from.moved && Math.hypot(dx, dy) < dragFromPx) return
-      onView((now) => pannedView(now, dx, dy))
-      press.current = { x: event.clientX, y: event.clientY, moved: true }
+      const to = { x: event.clientX, y: event.clientY, moved: true }
+      const other = [...presses.current].find(([id]) => id !== event.pointerId)
+      if (other) pinch(event.currentTarget.getBoundingClientRect(), from, to, other[1])
+      else onView((now) => pannedView(now, dx, dy))
+      presses.current.set(event.pointerId, to)
+      if (other) presses.current.set(other[0], { ...other[1], moved: true })
     },
     onPointerUp(event: PointerEvent<HTMLDivElement>) {
-      const from = press.current
-      press.current = null
+      const from = presses.current.get(event.pointerId)
+      presses.current.delete(event.pointerId)
       if (!from || from.moved) return
       const box = event.currentTarget.getBoundingClientRect()
-      onPlace(gainsAt(view, size, event.clientX - box.left, event.clientY - box.top))
+      onPlace(toGrain(gainsAt(view, size, event.clientX - box.left, event.clientY - box.top)))
     },
-    onPointerCancel() {
-      press.current = null
+    onPointerCancel(event: PointerEvent<HTMLDivElement>) {
+      presses.current.delete(event.pointerId)
     },
   }
 }

@@ -5,16 +5,11 @@ import { useRef, type KeyboardEvent, type PointerEvent } from 'react'
 import type { NeutralGains } from '../../edits/marks.ts'
 import { formatNumber } from '../format-number.ts'
 import type { NameSide } from './name-sides.ts'
-import { gridStep, type PadSize, type PlaneView, pointOf } from './plane-view.ts'
+import { gridStep, type PadSize, type PlaneView, pointOf, toGrain } from './plane-view.ts'
 
 /** Steps of an arrow key in grid lines, plain and fine (our choice). */
 const plainShare = 0.1
 const fineShare = 0.01
-/** Gains are kept to this part of a stop: finer than anyone sees, and short to read in a file. */
-const grainStops = 1e-4
-
-const toGrain = (stops: number) => Number((Math.round(stops / grainStops) * grainStops).toFixed(4))
-
 const directions: Record<string, readonly [red: number, blue: number]> = {
   ArrowLeft: [-1, 0],
   ArrowRight: [1, 0],
@@ -53,7 +48,7 @@ export function PlaneDot({ kind, name, nameSide, gains, view, size, move, onPoin
   const { x, y } = pointOf(view, size, gains)
 
   const moveBy = (from: NeutralGains, redStops: number, blueStops: number) =>
-    move.change({ redStops: toGrain(from.redStops + redStops), blueStops: toGrain(from.blueStops + blueStops) })
+    move.change(toGrain({ redStops: from.redStops + redStops, blueStops: from.blueStops + blueStops }))
 
   const press = (event: PointerEvent<HTMLDivElement>) => {
     if (event.button !== 0) return

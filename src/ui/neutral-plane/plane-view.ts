@@ -38,6 +38,15 @@ export function gainsAt({ centre, stopsPerPx }: PlaneView, size: PadSize, x: num
   }
 }
 
+/** Gains are kept to this part of a stop: finer than anyone sees, and short to read in a file. */
+const grainStops = 1e-4
+
+/** Gains as a hand on the pad sets them. */
+export function toGrain({ redStops, blueStops }: NeutralGains): NeutralGains {
+  const rounded = (stops: number) => Number((Math.round(stops / grainStops) * grainStops).toFixed(4))
+  return { redStops: rounded(redStops), blueStops: rounded(blueStops) }
+}
+
 /** The view that shows all of these gains with a margin. */
 export function fittedView(all: readonly NeutralGains[], size: PadSize): PlaneView {
   const range = (of: (gains: NeutralGains) => number) => {
