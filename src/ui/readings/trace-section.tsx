@@ -99,7 +99,9 @@ function TraceTable({ place }: { place: Place | null }) {
           ))}
         </tbody>
       </table>
-      <p className="control-note">Linear light in % of white; after the output in % of its encoded range.</p>
+      <p className="control-note">
+        Means of a small square about the place: linear light in % of white, after the output in % of its encoded range.
+      </p>
     </>
   )
 }
