@@ -8,12 +8,11 @@ const shownRemarks = 2
 /** A share of the table's range, to two digits: "0.04 %". */
 const share = (value: number) => `${Number((value * 100).toPrecision(2))} %`
 
-function remarksOf({ facts }: KnownTable): string[] {
-  const remarks = (facts?.remarks ?? []).filter((line) => line !== '')
-  const isEnd = (line: string) => /^Takes(?::| and gives) |^Gives: /.test(line)
-  const others = remarks.filter((line) => !isEnd(line) && !line.startsWith(ENCODING_REMARK))
+const isEnd = (line: string) => /^Takes(?::| and gives) |^Gives: /.test(line)
+
+function remarksOf(remarks: readonly string[], isDeclared: boolean): string[] {
+  const others = remarks.filter((line) => line !== '' && !isEnd(line) && !line.startsWith(ENCODING_REMARK))
   // A declared encoding stands among the controls.
-  const isDeclared = remarks.some((line) => line.startsWith(ENCODING_REMARK))
   return [...(isDeclared ? [] : remarks.filter(isEnd)), ...others].slice(0, shownRemarks)
 }
 
@@ -23,5 +22,13 @@ export function tableWords(table: KnownTable): string[] {
   const sampled =
     facts?.sampled &&
     `It was sampled from a larger or finer file and differs from it by ${share(facts.sampled.mean)} of its range in the mean, at most by ${share(facts.sampled.largest)}.`
-  return [shape, ...(sampled ? [sampled] : []), ...remarksOf(table).map((line) => `“${line.slice(0, 120)}”`)]
+  const remarks = facts?.remarks ?? []
+  const isDeclared = remarks.some((line) => line.startsWith(ENCODING_REMARK))
+  const isUnsaid = facts !== undefined && !isDeclared && !remarks.some(isEnd) && facts.takes !== 'acescct'
+  return [
+    shape,
+    ...(sampled ? [sampled] : []),
+    ...remarksOf(remarks, isDeclared).map((line) => `“${line.slice(0, 120)}”`),
+    ...(isUnsaid ? ['Its file does not say which numbers it takes and gives: choose what it was made for.'] : []),
+  ]
 }
