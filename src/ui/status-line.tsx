@@ -48,7 +48,10 @@ function SampleSize() {
       <IconButton label="Smaller sample" onPress={() => stepSampleRadius(workbench, -1)}>
         <Minus />
       </IconButton>
-      <span className="sample-words">sample {Math.round(radius * 2)} px wide</span>
+      <span className="sample-words">
+        <span className="at-ease">sample </span>
+        {Math.round(radius * 2)} px<span className="at-ease"> wide</span>
+      </span>
       <IconButton label="Larger sample" onPress={() => stepSampleRadius(workbench, 1)}>
         <Plus />
       </IconButton>
@@ -74,7 +77,7 @@ function ProbeReading() {
       {probe?.neutral && (
         <>
           <Button className="button keep" data-stays={isOutline || undefined} onPress={() => keepMark(workbench)}>
-            Keep as a mark
+            Keep <span className="at-ease">as a </span>mark
             <KeyHint>M</KeyHint>
           </Button>
           <Button
@@ -82,7 +85,8 @@ function ProbeReading() {
             data-stays={isOutline || undefined}
             onPress={() => keepNeutral(workbench)}
           >
-            {target ? `Keep as ${target.light}` : 'Keep this neutral'}
+            Keep <span className="at-ease">{target ? 'as' : 'this'} </span>
+            {target?.light ?? 'neutral'}
           </Button>
         </>
       )}

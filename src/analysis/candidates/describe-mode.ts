@@ -20,8 +20,8 @@ export function describeMode(features: ModeFeatures, filterNm: number | undefine
   else if (brightStops < dark) words.push('dark')
   if (texture < even) words.push('even')
   else if (texture > textured) words.push('textured')
-  if (area > large) words.push('a large part of the frame')
-  else if (area < small) words.push('a small area')
+  if (area > large) words.push('large area')
+  else if (area < small) words.push('small area')
   // From about 700 nm the two ends are no longer foliage and sky for certain.
   const named = filterNm !== undefined && filterNm < foliageNamedBelowNm
   if (Math.abs(along - neutralAlong) < middle) words.push(named ? 'between foliage and sky' : 'mid-range red to blue')

@@ -11,6 +11,8 @@ import { useSession, useWorkbench } from '../workbench-context.tsx'
 interface Order {
   readonly frameId: string
   readonly chain: Chain
+  /** How often the tables and planes that chains read have changed. */
+  readonly supplyChanges: number
   readonly neutrals: readonly NeutralGains[]
   readonly widthPx: number
 }
@@ -64,6 +66,7 @@ function createThumbnailDesk(workbench: Workbench, show: (drawn: Drawn) => void)
 export function useThumbnails(neutrals: readonly NeutralGains[], width: number) {
   const workbench = useWorkbench()
   const chain = useChain()
+  const supplyChanges = useSession((session) => session.supplyChanges)
   const shown = useSession((session) => session.shown)
   const [drawn, setDrawn] = useState<Drawn | null>(null)
   const desk = useRef<ReturnType<typeof createThumbnailDesk> | null>(null)
@@ -75,8 +78,8 @@ export function useThumbnails(neutrals: readonly NeutralGains[], width: number) 
   useEffect(() => {
     if (!shown || chain.length === 0 || neutrals.length === 0) return
     const widthPx = Math.round(width * devicePixelRatio)
-    desk.current?.ask({ frameId: shown.id, chain, neutrals, widthPx })
-  }, [chain, shown, neutrals, width])
+    desk.current?.ask({ frameId: shown.id, chain, supplyChanges, neutrals, widthPx })
+  }, [chain, supplyChanges, shown, neutrals, width])
 
   return (gains: NeutralGains): ImageData | null =>
     (drawn?.frameId === shown?.id && drawn?.pictures.get(keyOf(gains))) || null

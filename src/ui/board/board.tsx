@@ -54,7 +54,7 @@ export function Board() {
         </header>
         {marks.length === 0 && (
           <p className="board-hint">
-            Marks are neutrals kept to choose from. While you probe, shift with a click keeps one.
+            Marks are neutrals kept to choose from. Keep them while you probe, or from the suggestions.
           </p>
         )}
         <MarkList marks={marks} size={size} blended={blended} onToggleBlend={toggle} />
