@@ -77,7 +77,9 @@ function ProbeReading() {
       {probe?.neutral && (
         <>
           <Button className="button keep" data-stays={isOutline || undefined} onPress={() => keepMark(workbench)}>
-            Keep <span className="at-ease">as a </span>mark
+            <span>
+              Keep <span className="at-ease">as a </span>mark
+            </span>
             <KeyHint>M</KeyHint>
           </Button>
           <Button
@@ -85,8 +87,10 @@ function ProbeReading() {
             data-stays={isOutline || undefined}
             onPress={() => keepNeutral(workbench)}
           >
-            Keep <span className="at-ease">{target ? 'as' : 'this'} </span>
-            {target?.light ?? 'neutral'}
+            <span>
+              Keep <span className="at-ease">{target ? 'as' : 'this'} </span>
+              {target?.light ?? 'neutral'}
+            </span>
           </Button>
         </>
       )}
