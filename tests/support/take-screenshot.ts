@@ -1,23 +1,81 @@
 // Takes the picture of the bench that the README shows, from the real page with the demo roll, so that it stays true:
-// `npm run screenshot`. Writes public/bench.png.
+// `npm run screenshot [-- --files DIR] [--out FILE]`. With `--files` the roll's frames, made before by `npm run demo:files`, are
+// opened from a folder instead of being made in the page, which takes minutes. Writes public/bench.png.
+import { readdir } from 'node:fs/promises'
+import { join } from 'node:path'
+import { parseArgs } from 'node:util'
+import type { Page } from 'playwright-core'
 import { startWorkbenchSite } from './workbench-page.ts'
 
-/** Position of the shown frame in the roll, and where the probe stands on the picture area. */
-const frame = 2
-const probe = { x: 0.36, y: 0.62 }
+/**
+ * What the picture shows: the roll's frame of this number, places kept as marks (planks, a cloud), and where the probe stands
+ * at last (rock); places in 0…1 of the picture's area.
+ */
+const scenario = {
+  frame: 2,
+  marks: [
+    { x: 0.8, y: 0.82 },
+    { x: 0.49, y: 0.115 },
+  ],
+  probe: { x: 0.463, y: 0.27 },
+}
+const size = { width: 1440, height: 810 }
+/** Longest time for making or opening the roll where the processor does everything, and for one drawing, in ms. */
+const patienceMs = 1_200_000
+const drawingMs = 120_000
+
+const { values } = parseArgs({
+  options: { files: { type: 'string' }, out: { type: 'string', default: 'public/bench.png' } },
+})
+
+async function openRoll(page: Page): Promise<void> {
+  if (values.files) {
+    const names = (await readdir(values.files)).filter((name) => name.endsWith('.dng')).sort()
+    const paths = names.map((name) => join(values.files!, name))
+    await page.locator('input[type=file]').first().setInputFiles(paths)
+  } else {
+    await page.getByRole('button', { name: 'Open the demo roll' }).click()
+  }
+  await page.getByRole('heading', { name: 'Neutral', exact: true }).waitFor({ timeout: patienceMs })
+  await page.getByRole('progressbar').first().waitFor({ state: 'detached', timeout: patienceMs })
+}
+
+/** Waits until two looks at the page, a while apart, are the same: the picture is coarse while things move and exact at rest. */
+async function settle(page: Page): Promise<void> {
+  const until = Date.now() + drawingMs
+  let before = await page.screenshot()
+  while (Date.now() < until) {
+    await page.waitForTimeout(1500)
+    const now = await page.screenshot()
+    if (now.equals(before)) return
+    before = now
+  }
+  throw new Error(`The page did not come to rest within ${drawingMs / 1000} s.`)
+}
+
+async function placeOnPicture(page: Page, { x, y }: { x: number; y: number }): Promise<[number, number]> {
+  const box = await page.locator('#picture-area').boundingBox()
+  if (!box) throw new Error('The bench shows no picture.')
+  return [box.x + box.width * x, box.y + box.height * y]
+}
 
 const site = await startWorkbenchSite()
-const { page } = await site.open({ width: 1440, height: 810 })
-await page.getByRole('button', { name: 'Open the demo roll' }).click()
-await page.getByRole('heading', { name: 'Neutral' }).waitFor({ timeout: 600_000 })
-await page.getByRole('progressbar').first().waitFor({ state: 'detached', timeout: 900_000 })
-for (let at = 1; at < frame; at++) await page.keyboard.press('PageDown')
-await page.getByRole('heading', { name: 'Neutral' }).waitFor({ timeout: 600_000 })
-await page.getByRole('button', { name: 'Probe', exact: true }).click()
-const box = await page.locator('#picture-area').boundingBox()
-if (!box) throw new Error('The bench shows no picture.')
-await page.mouse.move(box.x + box.width * probe.x, box.y + box.height * probe.y)
-// The picture is coarse while the probe moves and exact when it rests.
-await page.waitForTimeout(4000)
-await page.screenshot({ path: new URL('../../public/bench.png', import.meta.url).pathname })
-await site.close()
+try {
+  const { page, faults } = await site.open(size)
+  await openRoll(page)
+  for (let at = 1; at < scenario.frame; at++) await page.keyboard.press('PageDown')
+  await settle(page)
+  await page.getByRole('button', { name: 'Probe', exact: true }).click()
+  await page.keyboard.down('Shift')
+  for (const mark of scenario.marks) {
+    await page.mouse.click(...(await placeOnPicture(page, mark)))
+    await settle(page)
+  }
+  await page.keyboard.up('Shift')
+  await page.mouse.move(...(await placeOnPicture(page, scenario.probe)))
+  await settle(page)
+  if (faults.length) throw new Error(`The page complained: ${faults.join('; ')}`)
+  await page.screenshot({ path: values.out })
+} finally {
+  await site.close()
+}
