@@ -77,5 +77,5 @@ export const colourStrength = defineOperation({
     pixel[2] = fromLms[6] * newL + fromLms[7] * newM + fromLms[8] * newS
   },
   glsl,
-  tolerance: 3e-5,
+  tolerance: 1e-5,
 })

@@ -106,7 +106,7 @@ export interface Operation<C extends Controls = Controls, K extends Coefficients
   apply(pixel: Pixel, k: K, tables: Tables): void
   /** Text of `shaders/operations/<stem>.glsl`; defines `vec3 <id>(vec3 rgb, <Id>Coefficients k, PixelFacts pixel)`. */
   readonly glsl: string
-  /** Largest difference between the engines on the contract ramp in 32-bit float, absolute below 1 and relative above. */
+  /** Largest difference between the engines on the contract ramp in 32-bit float: absolute in colours below 1, else relative to their largest channel. */
   readonly tolerance: number
   /** Brings values saved by an earlier version up to date. */
   migrate?(values: Record<string, ControlValue>, fromVersion: number): Record<string, ControlValue>

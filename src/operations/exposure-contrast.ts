@@ -45,5 +45,5 @@ export const exposureContrast = defineOperation({
     pixel[2] *= factor
   },
   glsl,
-  tolerance: 2e-6,
+  tolerance: 5e-6,
 })

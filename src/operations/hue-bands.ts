@@ -104,5 +104,5 @@ export const hueBands = defineOperation({
     pixel[2] = fromLms[6] * newL + fromLms[7] * newM + fromLms[8] * newS
   },
   glsl,
-  tolerance: 2e-5,
+  tolerance: 1e-5,
 })

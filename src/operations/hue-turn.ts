@@ -32,5 +32,5 @@ export const hueTurn = defineOperation({
     pixel[2] = fromLms[6] * turnedL + fromLms[7] * turnedM + fromLms[8] * turnedS
   },
   glsl,
-  tolerance: 2e-5,
+  tolerance: 5e-6,
 })
