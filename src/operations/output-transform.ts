@@ -17,9 +17,9 @@ const HALVINGS = 22
  * Channels may fall below 0 by this share of the grey level before chroma gives way, and are then raised to 0. Lines of one hue
  * bow out of a space on their way to blue, by .0076 of the grey level in sRGB: without slack, neighbours would land far apart.
  * It turns hues by at most .7° (measured); in ROMM RGB, whose blue nobody can see, 1 % would turn them by 6°, so there it only
- * covers rounding: without any, a colour 3e-6 outside its blue corner jumped by .07 encoded.
+ * covers rounding in 32-bit float and turns them by at most 1.7° (measured over −.3…1.5).
  */
-const SLACK: Readonly<Record<OutputSpaceId, number>> = { srgb: 0.01, 'display-p3': 0.01, rec2020: 0.01, romm: 0.001 }
+const SLACK: Readonly<Record<OutputSpaceId, number>> = { srgb: 0.01, 'display-p3': 0.01, rec2020: 0.01, romm: 0.0002 }
 
 const hold = (x: number) => (Number.isNaN(x) ? 0 : Math.min(Math.max(x, -LIMIT), LIMIT))
 const isWithin = (lowest: number, r: number, g: number, b: number) =>

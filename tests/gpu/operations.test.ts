@@ -99,17 +99,20 @@ it('a whole chain agrees within 5e-6 beyond the reach of rounding, and again aft
 /** One code of 16 bits. */
 const oneCode = 1 / 65535
 
-it.each([false, true])('a usual picture agrees within a code of 16 bits at every pixel, black and white: %s', (colourless) => {
-  const { rgba, width, height } = usualPixels()
-  const region = { x: 0, y: 0, width, height, frameWidth: width, frameHeight: height }
-  const description = describe(usualChain(colourless), facts, { supplies: usualSupplies })
-  const [cpu, drawn] = [renderOnCpu(description, rgba, region), gpu.run(description, rgba, width, height)]
-  const worst = worstPixel(rgba, cpu, drawn)
-  console.log(`usual picture: ${worst.text}`)
-  expect(verdict(worst, oneCode)).toBe('agrees')
-  const near = cpu.filter((value, i) => Math.abs(value - drawn[i]) <= 5e-6).length
-  expect(near / cpu.length).toBeGreaterThan(0.99)
-})
+it.each([false, true])(
+  'a usual picture agrees within a code of 16 bits at every pixel, black and white: %s',
+  (colourless) => {
+    const { rgba, width, height } = usualPixels()
+    const region = { x: 0, y: 0, width, height, frameWidth: width, frameHeight: height }
+    const description = describe(usualChain(colourless), facts, { supplies: usualSupplies })
+    const [cpu, drawn] = [renderOnCpu(description, rgba, region), gpu.run(description, rgba, width, height)]
+    const worst = worstPixel(rgba, cpu, drawn)
+    console.log(`usual picture: ${worst.text}`)
+    expect(verdict(worst, oneCode)).toBe('agrees')
+    const near = cpu.filter((value, i) => Math.abs(value - drawn[i]) <= 5e-6).length
+    expect(near / cpu.length).toBeGreaterThan(0.99)
+  },
+)
 
 it('NaN and infinities leave a whole chain as numbers in 0…1', () => {
   const { rgba, width, height } = oddRamp()

@@ -1,7 +1,9 @@
 import Color from 'colorjs.io'
 import * as fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { OUTPUT_SPACES } from '../../src/colour/output-space.ts'
+import { OUTPUT_SPACES, outputSpaceById } from '../../src/colour/output-space.ts'
+import { decode } from '../../src/colour/transfer-curve.ts'
+import { invert } from '../../src/math/mat3.ts'
 import { outputTransform } from '../../src/operations/output-transform.ts'
 import { applyOperation } from '../support/apply-operation.ts'
 
@@ -13,6 +15,8 @@ const wide = fc.integer({ min: -30, max: 150 }).map((i) => i / 100)
 
 describe.each(Object.values(OUTPUT_SPACES))('$title', ({ id }) => {
   const space = encodedSpaces[id]
+  /** ROMM RGB is measured near its imaginary blue, where little chroma turns into much lightness. */
+  const lightnessLimit = id === 'romm' ? 0.005 : 0.003
 
   test('colours inside the space are encoded as colorjs.io encodes them', () => {
     fc.assert(
@@ -26,7 +30,7 @@ describe.each(Object.values(OUTPUT_SPACES))('$title', ({ id }) => {
     )
   })
 
-  test('colours outside keep lightness within .003 and hue within 2°, and nothing is negative or above 1', () => {
+  test('colours outside keep lightness and hue within 2°, and nothing is negative or above 1', () => {
     fc.assert(
       fc.property(wide, wide, wide, (r, g, b) => {
         const before = new Color('rec2020-linear', [r, g, b]).to('oklch').coords as number[]
@@ -34,7 +38,7 @@ describe.each(Object.values(OUTPUT_SPACES))('$title', ({ id }) => {
         expect(Math.min(...shown)).toBeGreaterThanOrEqual(0)
         expect(Math.max(...shown)).toBeLessThanOrEqual(1)
         const after = new Color(space, shown).to('oklch').coords as number[]
-        expect(Math.abs(after[0] - Math.min(Math.max(before[0], 0), 1))).toBeLessThan(3e-3)
+        expect(Math.abs(after[0] - Math.min(Math.max(before[0], 0), 1))).toBeLessThan(lightnessLimit)
         const hasHue = after[1] / after[0] > 0.005
         const turnDeg = Math.abs(((after[2] - before[2] + 540) % 360) - 180)
         expect(hasHue ? turnDeg : 0).toBeLessThanOrEqual(2)
@@ -56,11 +60,16 @@ test.each(['srgb', 'display-p3', 'rec2020'] as const)('%s: neighbours of the blu
   }
 })
 
-test.each([0.003, 0.03, 0.3, 1])('ROMM RGB: its blue corner at %f is not pulled in by rounding', (level) => {
-  const blue = new Color('prophoto', [0, 0, level]).to('rec2020-linear').coords as number[]
-  applyOperation(outputTransform, blue, { space: 'romm' }).forEach((value, i) =>
-    expect(Math.abs(value - [0, 0, level][i])).toBeLessThan(agreement.romm),
-  )
+// The primaries of ISO 22028-2 as stated; colorjs.io carries others whose blue lies outside of these.
+test.each([0.003, 0.03, 0.3, 1])('ROMM RGB: its blue corner at %f is not pulled in by 32-bit rounding', (level) => {
+  const toWorking = invert(outputSpaceById('romm').fromWorking)
+  const linear = decode(outputSpaceById('romm').curve, level)
+  const blue = [2, 5, 8].map((i) => toWorking[i] * linear)
+  for (const rounded of [blue, blue.map(Math.fround), blue.map((value) => value * (1 + 2 ** -23))]) {
+    applyOperation(outputTransform, rounded, { space: 'romm' }).forEach((value, i) =>
+      expect(Math.abs(value - [0, 0, level][i])).toBeLessThan(1e-4),
+    )
+  }
 })
 
 test('a colour at the rim of sRGB is not pulled in', () => {
