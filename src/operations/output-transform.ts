@@ -21,9 +21,12 @@ const HALVINGS = 22
  */
 const SLACK: Readonly<Record<OutputSpaceId, number>> = { srgb: 0.01, 'display-p3': 0.01, rec2020: 0.01, romm: 0.0002 }
 
+/** Channels may stand above 1 by what 32-bit float rounds a matrix by, and are then lowered to 1: the same jump lies behind white. */
+const CEILING = 1 + 2 ** -20
+
 const hold = (x: number) => (Number.isNaN(x) ? 0 : Math.min(Math.max(x, -LIMIT), LIMIT))
-const isWithin = (lowest: number, r: number, g: number, b: number) =>
-  Math.min(r, g, b) >= lowest && Math.max(r, g, b) <= 1
+const isWithin = (lowest: number, highest: number, r: number, g: number, b: number) =>
+  Math.min(r, g, b) >= lowest && Math.max(r, g, b) <= highest
 
 /** Nine numbers of the pixel in work: three cubic coefficients for each of R, G, B. */
 const cubics = new Float64Array(9)
@@ -57,16 +60,16 @@ function reduceChroma(
   const grey = light * light * light
   const lowest = -slack * grey
   let high = 1
-  let low = isWithin(lowest, channelAt(grey, 0, 1), channelAt(grey, 3, 1), channelAt(grey, 6, 1)) ? 1 : 0
+  let low = isWithin(lowest, CEILING, channelAt(grey, 0, 1), channelAt(grey, 3, 1), channelAt(grey, 6, 1)) ? 1 : 0
   for (let i = 0; low < high && i < HALVINGS; i++) {
     const middle = (low + high) / 2
-    if (isWithin(lowest, channelAt(grey, 0, middle), channelAt(grey, 3, middle), channelAt(grey, 6, middle)))
+    if (isWithin(lowest, CEILING, channelAt(grey, 0, middle), channelAt(grey, 3, middle), channelAt(grey, 6, middle)))
       low = middle
     else high = middle
   }
-  pixel[0] = Math.max(channelAt(grey, 0, low), 0)
-  pixel[1] = Math.max(channelAt(grey, 3, low), 0)
-  pixel[2] = Math.max(channelAt(grey, 6, low), 0)
+  pixel[0] = Math.min(Math.max(channelAt(grey, 0, low), 0), 1)
+  pixel[1] = Math.min(Math.max(channelAt(grey, 3, low), 0), 1)
+  pixel[2] = Math.min(Math.max(channelAt(grey, 6, low), 0), 1)
 }
 
 export const outputTransform = defineOperation({
@@ -90,6 +93,7 @@ export const outputTransform = defineOperation({
       rootsToLightness: rootsToOklab.slice(0, 3),
       fromLms: multiply(fromWorking, lmsToWorking),
       slack: SLACK[id],
+      ceiling: CEILING,
       slope: curve.slope,
       threshold: curve.threshold,
       exponent: curve.exponent,
@@ -104,7 +108,7 @@ export const outputTransform = defineOperation({
     pixel[0] = toSpace[0] * red + toSpace[1] * green + toSpace[2] * blue
     pixel[1] = toSpace[3] * red + toSpace[4] * green + toSpace[5] * blue
     pixel[2] = toSpace[6] * red + toSpace[7] * green + toSpace[8] * blue
-    if (!isWithin(0, pixel[0], pixel[1], pixel[2])) {
+    if (!isWithin(0, 1, pixel[0], pixel[1], pixel[2])) {
       const l = Math.cbrt(toLms[0] * red + toLms[1] * green + toLms[2] * blue)
       const m = Math.cbrt(toLms[3] * red + toLms[4] * green + toLms[5] * blue)
       const s = Math.cbrt(toLms[6] * red + toLms[7] * green + toLms[8] * blue)
