@@ -1,5 +1,5 @@
 // Cube root with its sign kept. A third of the number's bits, exponent and all, is a root within 4 %; one step of Halley's method
-// leaves 3e-5 of that and one of Newton's only rounding: half the price of a power where the processor draws.
+// leaves 3e-5 and one of Newton’s only rounding: cheaper than a power where the processor draws.
 vec3 cubeRoot(vec3 x) {
   vec3 size = max(abs(x), vec3(1e-30));
   vec3 root = uintBitsToFloat(uvec3(vec3(floatBitsToUint(size)) / 3.0) + 709921077u);
