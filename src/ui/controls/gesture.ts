@@ -1,4 +1,4 @@
-// One gesture on one value of a step: the first real change begins it, so that touching a control without moving it
+// One gesture on one value: the first real change begins it, so that touching a control without moving it
 // leaves no trace in the history.
 import { useRef } from 'react'
 
@@ -13,15 +13,21 @@ export interface Gesture {
   set(value: ControlValue): void
 }
 
-/** `name` is what undo will name. */
-export function useGesture(stepId: string, key: string, name: string): Gesture {
+interface Changes {
+  /** Within a gesture that is under way. */
+  change(value: ControlValue): void
+  set(value: ControlValue): void
+}
+
+/** A gesture on whatever `changes` changes; `name` is what undo will name. */
+export function useGestureOn(name: string, changes: Changes): Gesture {
   const workbench = useWorkbench()
   const running = useRef(false)
   return {
     change(value) {
       if (!running.current) workbench.beginGesture(name)
       running.current = true
-      workbench.changeValues(stepId, { [key]: value })
+      changes.change(value)
     },
     end() {
       if (running.current) workbench.endGesture()
@@ -31,10 +37,17 @@ export function useGesture(stepId: string, key: string, name: string): Gesture {
       if (running.current) workbench.cancelGesture()
       running.current = false
     },
-    set(value) {
-      workbench.setValues(stepId, { [key]: value }, name)
-    },
+    set: changes.set,
   }
+}
+
+/** A gesture on one value of a step. */
+export function useGesture(stepId: string, key: string, name: string): Gesture {
+  const workbench = useWorkbench()
+  return useGestureOn(name, {
+    change: (value) => workbench.changeValues(stepId, { [key]: value }),
+    set: (value) => workbench.setValues(stepId, { [key]: value }, name),
+  })
 }
 
 /** The same gesture for a part of the value: `toWhole` puts the part into it. */

@@ -1,10 +1,8 @@
-// One gesture on one number of a step's places; like the gesture on a value of the step, it begins with the first real change.
-import { useRef } from 'react'
-
+// One gesture on one number of a step's places.
 import type { Step } from '../../edits/stack.ts'
 import type { ControlValue } from '../../operations/define.ts'
 import type { MaskPart, StepMask } from '../../operations/masks/mask.ts'
-import type { Gesture } from '../controls/gesture.ts'
+import { type Gesture, useGestureOn } from '../controls/gesture.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 
 const nowhereLimited: StepMask = { parts: [], inverted: false, strength: 1 }
@@ -20,21 +18,8 @@ export function withPart(mask: StepMask, index: number, change: Partial<MaskPart
 /** `name` is what undo will name; `toMask` puts the value into the mask. */
 export function useMaskGesture(stepId: string, name: string, toMask: (value: ControlValue) => StepMask): Gesture {
   const workbench = useWorkbench()
-  const running = useRef(false)
-  return {
-    change(value) {
-      if (!running.current) workbench.beginGesture(name)
-      running.current = true
-      workbench.changeMask(stepId, toMask(value))
-    },
-    end() {
-      if (running.current) workbench.endGesture()
-      running.current = false
-    },
-    cancel() {
-      if (running.current) workbench.cancelGesture()
-      running.current = false
-    },
+  return useGestureOn(name, {
+    change: (value) => workbench.changeMask(stepId, toMask(value)),
     set: (value) => workbench.setMask(stepId, toMask(value), name),
-  }
+  })
 }
