@@ -17,17 +17,38 @@ export interface TableAccuracy {
   readonly outside: number
 }
 
-/** A map through a cube of an encoding, as any reader of the file has it: null outside its 0…1. */
+/** Whether a linear `workingRgb` colour lies within the 0…1 of an encoding; `rgb` becomes its numbers there. */
+function encodeWithin(encoding: TableEncoding, rgb: Float64Array): boolean {
+  const linear = transform(encoding.fromWorking, [rgb[0], rgb[1], rgb[2]])
+  for (let i = 0; i < 3; i++) rgb[i] = encodeForTable(encoding, linear[i])
+  // A hair of room: matrices bring a colour of the corner back a rounding outside.
+  return rgb.every((value) => value >= -1e-9 && value <= 1 + 1e-9)
+}
+
+/** A map through a cube of an encoding, as any reader of the file has it: false outside its 0…1. */
 export function throughCube(data: Float32Array, size: number, encoding: TableEncoding): (rgb: Float64Array) => boolean {
   return (rgb) => {
-    const linear = transform(encoding.fromWorking, [rgb[0], rgb[1], rgb[2]])
-    for (let i = 0; i < 3; i++) rgb[i] = encodeForTable(encoding, linear[i])
-    // A hair of room: matrices bring a colour of the corner back a rounding outside.
-    if (rgb.some((value) => value < -1e-9 || value > 1 + 1e-9)) return false
+    if (!encodeWithin(encoding, rgb)) return false
     readCube(data, size, rgb)
-    for (let i = 0; i < 3; i++) linear[i] = decodeFromTable(encoding, rgb[i])
-    rgb.set(transform(encoding.toWorking, linear))
+    const [r, g, b] = rgb.map((value) => decodeFromTable(encoding, value))
+    rgb.set(transform(encoding.toWorking, [r, g, b]))
     return true
+  }
+}
+
+/** The same where the file's results end at 0 and 1 too: false as well for colours that the chain leads outside. */
+export function throughLink(
+  data: Float32Array,
+  size: number,
+  encoding: TableEncoding,
+  direct: ColourMap,
+): (rgb: Float64Array) => boolean {
+  const within = throughCube(data, size, encoding)
+  const wanted = new Float64Array(3)
+  return (rgb) => {
+    wanted.set(rgb)
+    direct(wanted)
+    return encodeWithin(encoding, wanted) && within(rgb)
   }
 }
 

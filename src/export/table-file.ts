@@ -1,5 +1,5 @@
-// The file that colours leave as: steps of a chain as `.cube` in a declared encoding, or as CLF on linear light; with its
-// measured distance from the chain.
+// The file that colours leave as: steps of a chain as `.cube` or ICC device link in a declared encoding, or as CLF on linear light;
+// with its measured distance from the chain.
 import { TABLE_ENCODINGS, type TableEncodingId } from '../colour/table-encoding.ts'
 import { applyTransform } from '../luts/apply-transform.ts'
 import { bakeCube } from '../luts/bake-cube.ts'
@@ -8,14 +8,15 @@ import { writeClfFile } from '../luts/write-clf-file.ts'
 import { writeCubeFile } from '../luts/write-cube-file.ts'
 import type { PipelineDescription } from '../pipeline/description.ts'
 import { coloursBefore, isPointwise, pointwiseMap, stepsOf } from '../pipeline/pointwise-map.ts'
-import { evenColours, type TableAccuracy, tableAccuracy, throughCube } from './table-accuracy.ts'
+import { asLinked, iccDeviceLink } from './icc-device-link.ts'
+import { evenColours, type TableAccuracy, tableAccuracy, throughCube, throughLink } from './table-accuracy.ts'
 import { stepNodes } from './step-nodes.ts'
 
 export interface TableFileSettings {
-  readonly format: 'cube' | 'clf'
+  readonly format: 'cube' | 'clf' | 'icc'
   /** Points a side of a cube. */
   readonly size: 17 | 33 | 65
-  /** What a `.cube` takes and gives; CLF is on linear light. */
+  /** What a `.cube` or device link takes and gives; CLF is on linear light. */
   readonly encoding: TableEncodingId
   readonly title: string
   /** The steps that leave, by id. */
@@ -23,7 +24,8 @@ export interface TableFileSettings {
 }
 
 export interface TableFile {
-  readonly text: string
+  /** Text, or the bytes of a device link. */
+  readonly content: string | Uint8Array<ArrayBuffer>
   /** Over the colours of the frame where the map begins, and over an even grid. */
   readonly ofFrame: TableAccuracy
   readonly ofGrid: TableAccuracy
@@ -53,7 +55,7 @@ export function tableFile(
   if (bound) throw new RangeError(`“${bound.operation.title}” acts differently from place to place.`)
   const direct = pointwiseMap(steps)
   const madeOf = steps.map(({ operation }) => operation.title).join(', ')
-  const encoding = TABLE_ENCODINGS[format === 'cube' ? settings.encoding : 'linear']
+  const encoding = TABLE_ENCODINGS[format === 'clf' ? 'linear' : settings.encoding]
   const remarks = [
     `A colour table by Rimeleaf of: ${madeOf}`,
     ...(format === 'cube' ? [`Takes and gives ${encoding.description}`] : []),
@@ -63,20 +65,24 @@ export function tableFile(
     ofFrame: tableAccuracy(coloursBefore(description, stepIds, pixels), direct, through),
     ofGrid: tableAccuracy(evenColours(), direct, through),
   })
-  if (format === 'cube') {
+  if (format !== 'clf') {
     const data = bakeCube(size, encoding, direct)
     if (!data.every(Number.isFinite)) throw new RangeError('These steps give numbers that are not finite.')
     const named = `${title} (${encoding.title} in and out)`
-    const text = writeCubeFile({ title: named, remarks, size, data })
-    return { text, ...measured(throughCube(data, size, encoding)) }
+    if (format === 'cube') {
+      const content = writeCubeFile({ title: named, remarks, size, data })
+      return { content, ...measured(throughCube(data, size, encoding)) }
+    }
+    const content = iccDeviceLink({ title: named, ends: encoding.title, size, data })
+    return { content, ...measured(throughLink(asLinked(data), size, encoding, direct)) }
   }
   const nodes = stepNodes(steps, size)
   const { description: numbers } = TABLE_ENCODINGS.linear
   const id = tableFileName(settings)
-  const text = writeClfFile({ id, title, remarks, takes: numbers, gives: numbers, nodes })
+  const content = writeClfFile({ id, title, remarks, takes: numbers, gives: numbers, nodes })
   const through = (rgb: Float64Array) => {
     applyTransform({ nodes }, rgb)
     return true
   }
-  return { text, ...measured(through) }
+  return { content, ...measured(through) }
 }

@@ -2,7 +2,7 @@
 import { fileSave } from 'browser-fs-access'
 import type { EditStore } from '../edits/edit-store.ts'
 import { isMapping } from '../edits/colour-map.ts'
-import { tableFileName } from '../export/table-file.ts'
+import { tableFileName, type TableFileSettings } from '../export/table-file.ts'
 import { isExact } from '../export/step-nodes.ts'
 import { spreadPixels } from '../frame/spread-pixels.ts'
 import { describe } from '../pipeline/describe.ts'
@@ -23,6 +23,12 @@ interface BakeContext {
   readonly edits: EditStore
   readonly supplies: SupplyStore
   shown(): ShownPicture | null
+}
+
+const mediaTypes: Readonly<Record<TableFileSettings['format'], string>> = {
+  cube: 'text/plain',
+  clf: 'application/xml',
+  icc: 'application/vnd.iccprofile',
 }
 
 const wordsOf = (reason: unknown) => (reason instanceof Error ? reason.message : String(reason)).replace(/\.?$/, '.')
@@ -57,10 +63,10 @@ export function createBakeCommands({ session, edits, supplies, shown }: BakeCont
         signal,
       )
     },
-    async saveTable(settings, { text }) {
+    async saveTable(settings, { content }) {
       const fileName = tableFileName(settings)
       try {
-        const blob = new Blob([text], { type: settings.format === 'clf' ? 'application/xml' : 'text/plain' })
+        const blob = new Blob([content], { type: mediaTypes[settings.format] })
         await fileSave(blob, { fileName, extensions: [`.${settings.format}`], description: 'Colour table' })
         notify(session, 'note', `“${fileName}” is written.`)
       } catch (reason) {

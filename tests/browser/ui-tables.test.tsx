@@ -127,4 +127,21 @@ describe('saving a colour table', () => {
     await expect.element(dialog().getByRole('button', { name: 'Save' })).toBeDisabled()
     expect(await brokenRules()).toEqual([])
   })
+
+  it('offers a device link for the spaces of pictures only, and says what it is', async () => {
+    const { callsOf } = await openMap()
+    await dialog().getByRole('button', { name: /File/ }).click()
+    await page.getByRole('option', { name: 'ICC device link' }).click()
+    await expect.element(dialog().getByText(/apply to a picture in ROMM RGB/)).toBeVisible()
+    await expect.element(dialog().getByText(/\.icc$/)).toBeVisible()
+    await expect
+      .poll(() => callsOf('bakeTable').at(-1)?.[1])
+      .toMatchObject({ format: 'icc', encoding: 'romm', size: 33 })
+    await dialog()
+      .getByRole('button', { name: /Takes and gives/ })
+      .click()
+    const offered = page.getByRole('option').elements()
+    expect(offered.map(({ textContent }) => textContent)).toEqual(['sRGB', 'Display P3', 'Rec. 2020', 'ROMM RGB'])
+    expect(await brokenRules()).toEqual([])
+  })
 })

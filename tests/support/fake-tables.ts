@@ -34,7 +34,7 @@ export function fakeTables(
           isMapping: isMapping(step),
         })),
     bakeTable: async ({ size }) => ({
-      text: '',
+      content: '',
       ofFrame: { count: 4096, mean: 2 / size, p99: 8 / size, largest: 30 / size, outside: 0 },
       ofGrid: { count: 2744, mean: 3 / size, p99: 12 / size, largest: 60 / size, outside: 0.12 },
     }),

@@ -4,6 +4,7 @@ import { Button } from 'react-aria-components/Button'
 import { Group } from 'react-aria-components/Group'
 import { Switch } from 'react-aria-components/Switch'
 
+import { OUTPUT_SPACES } from '../../colour/output-space.ts'
 import { TABLE_ENCODINGS } from '../../colour/table-encoding.ts'
 import { tableFileName, type TableFileSettings } from '../../export/table-file.ts'
 import type { BakeStep } from '../../workbench/workbench.ts'
@@ -17,9 +18,12 @@ import { AccuracyTable } from './table-accuracy.tsx'
 const formats: readonly { value: TableFileSettings['format']; label: string }[] = [
   { value: 'cube', label: '.cube' },
   { value: 'clf', label: 'CLF' },
+  { value: 'icc', label: 'ICC device link' },
 ]
 const sizes = [17, 33, 65].map((size) => ({ value: String(size), label: String(size) }))
 const encodings = Object.values(TABLE_ENCODINGS).map(({ id, title }) => ({ value: id, label: title }))
+/** Those that pictures are kept in: an engine applies a device link to pictures. */
+const pictureEncodings = encodings.filter(({ value }) => Object.hasOwn(OUTPUT_SPACES, value))
 
 function StepSwitch({ step, isIn, onChange }: { step: BakeStep; isIn: boolean; onChange: (isIn: boolean) => void }) {
   return (
@@ -36,6 +40,8 @@ function StepSwitch({ step, isIn, onChange }: { step: BakeStep; isIn: boolean; o
 /** What the file is like, in words. */
 function fileWords({ format, encoding, stepIds }: TableFileSettings, steps: readonly BakeStep[]): string {
   if (format === 'cube') return `That is ${TABLE_ENCODINGS[encoding].description}.`
+  if (format === 'icc')
+    return `A profile that programs with a colour engine apply to a picture in ${TABLE_ENCODINGS[encoding].title}; what comes out is in ${TABLE_ENCODINGS[encoding].title} again. Colours outside it end at its edge.`
   const chosen = steps.filter(({ stepId }) => stepIds.includes(stepId))
   const sampled = chosen.filter(({ isExact }) => !isExact).map(({ title }) => title.toLowerCase())
   const exactly =
@@ -60,11 +66,16 @@ export function TableDialog() {
   }))
   const baked = useBakedTable(settings)
   const change = (values: Partial<TableFileSettings>) => setSettings((now) => ({ ...now, ...values }))
+  const choose = (format: TableFileSettings['format']) =>
+    change({
+      format,
+      ...(format === 'icc' && !Object.hasOwn(OUTPUT_SPACES, settings.encoding) && { encoding: 'romm' }),
+    })
   const put = (stepId: string, isIn: boolean) =>
     change({ stepIds: isIn ? [...settings.stepIds, stepId] : settings.stepIds.filter((id) => id !== stepId) })
   const isEmpty = settings.stepIds.length === 0
   const hasCube =
-    settings.format === 'cube' || steps.some(({ stepId, isExact }) => !isExact && settings.stepIds.includes(stepId))
+    settings.format !== 'clf' || steps.some(({ stepId, isExact }) => !isExact && settings.stepIds.includes(stepId))
 
   return (
     <DialogFrame title="Save as a colour table" className="table-dialog">
@@ -101,12 +112,12 @@ export function TableDialog() {
             label="File"
             options={formats}
             value={settings.format}
-            onChange={(format) => change({ format: format as TableFileSettings['format'] })}
+            onChange={(format) => choose(format as TableFileSettings['format'])}
           />
-          {settings.format === 'cube' && (
+          {settings.format !== 'clf' && (
             <ChoiceList
               label="Takes and gives"
-              options={encodings}
+              options={settings.format === 'icc' ? pictureEncodings : encodings}
               value={settings.encoding}
               onChange={(encoding) => change({ encoding: encoding as TableFileSettings['encoding'] })}
             />
