@@ -10,7 +10,7 @@ export interface ClfElement {
   readonly children: readonly ClfElement[]
   /** Text directly inside. */
   readonly text: string
-  /** An attribute's text, or undefined. */
+  /** An attribute's text as it stands, or undefined. */
   attribute(name: string): string | undefined
   /** Refuses attributes that are not among these. */
   allowAttributes(names: readonly string[]): void
@@ -46,7 +46,7 @@ function elementOf(element: XmlElement, lineAt: (offset: number) => number, refu
       .filter((child): child is XmlText => child instanceof XmlText || child instanceof XmlCdata)
       .map((child) => child.text)
       .join(''),
-    attribute: (name) => (Object.hasOwn(attributes, name) ? attributes[name].trim() : undefined),
+    attribute: (name) => (Object.hasOwn(attributes, name) ? attributes[name] : undefined),
     allowAttributes(names) {
       for (const name of Object.keys(attributes))
         if (!names.includes(name) && !/^(?:xml|xsi)(?::|$)|^xmlns(?::|$)/.test(name))
@@ -56,10 +56,27 @@ function elementOf(element: XmlElement, lineAt: (offset: number) => number, refu
   }
 }
 
+/** Encodings in which every character of numbers and names is the byte that it is in UTF-8; other ones were not read right. */
+const knownEncodings = ['utf-8', 'us-ascii', 'iso-8859-1', 'windows-1252']
+
+/** XML 1.0, 4.3.3: a declared encoding that is not known is a fatal error. */
+function checkEncoding(text: string, refuse: Refuse): void {
+  const declared = /^<\?xml\s[^>]*?\sencoding\s*=\s*["']([^"']*)["']/.exec(text)?.[1]
+  if (declared !== undefined && !knownEncodings.includes(declared.toLowerCase()))
+    refuse(1, `its encoding “${declared.slice(0, 40)}” is not known here; known are ${knownEncodings.join(', ')}`)
+}
+
+/** Refuses text between the elements inside, which the schema of the format has no place for; a mistyped tag hides there. */
+export function holdsOnlyElements(element: ClfElement): void {
+  const stray = element.text.trim()
+  if (stray !== '') element.refuse(`“${stray.slice(0, 40)}” in ${element.name} belongs to no element`)
+}
+
 /** The outermost element of the text. Refuses what is no well-formed XML, with the line. */
 export function parseClf(text: string, refuse: Refuse): ClfElement {
   // The parser counts offsets after doing the same to line ends and the byte order mark.
   const plain = text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n')
+  checkEncoding(plain, refuse)
   try {
     const { root } = parseXml(plain, { includeOffsets: true })
     return root ? elementOf(root, lineCounter(plain), refuse) : refuse(null, 'it holds no element')
@@ -87,6 +104,8 @@ export function clfNumber(element: ClfElement, word: string, odd = false): numbe
 
 /** `count` numbers between blanks in an element's text. */
 export function clfNumbers(element: ClfElement, count: number, odd = false): number[] {
+  const [inside] = element.children
+  if (inside) inside.refuse(`${inside.name.slice(0, 40)} is not known inside ${element.name}`)
   const words = element.text.split(/\s+/).filter((word) => word !== '')
   if (words.length !== count) return element.refuse(`${element.name} must hold ${count} numbers, not ${words.length}`)
   return words.map((word) => clfNumber(element, word, odd))
@@ -94,12 +113,12 @@ export function clfNumbers(element: ClfElement, count: number, odd = false): num
 
 /** A numeric attribute, or `otherwise` where it is absent. */
 export function numberAttribute(element: ClfElement, name: string, otherwise?: number): number {
-  const text = element.attribute(name)
+  const text = element.attribute(name)?.trim()
   if (text !== undefined) return clfNumber(element, text)
   return otherwise ?? element.refuse(`${element.name} needs the attribute “${name}”`)
 }
 
-/** An attribute that must be one of these. */
+/** An attribute that must be one of these, letter by letter: blanks count in the schema of the format. */
 export function choiceAttribute<T extends string>(
   element: ClfElement,
   name: string,

@@ -1,7 +1,7 @@
 // Reads a CLF file (Common LUT Format: Academy S-2014-006 / SMPTE ST 2136-1) as a colour transform, versions 1.2 to 3.
 // Everything in it is either understood or refused by name: a table that is half understood would give wrong colours.
 import type { ColourTransform, TransformNode } from './colour-transform.ts'
-import { type ClfElement, parseClf } from './clf-text.ts'
+import { type ClfElement, holdsOnlyElements, parseClf } from './clf-text.ts'
 import { LutFileError, type Refuse } from './lut-file-error.ts'
 import { depthsOf, readClfNode } from './read-clf-node.ts'
 
@@ -11,7 +11,8 @@ const words = ['Description', 'InputDescriptor', 'OutputDescriptor']
 function checkRoot(root: ClfElement): void {
   if (root.name !== 'ProcessList') root.refuse(`its outermost element is ${root.name.slice(0, 40)}, not ProcessList`)
   root.allowAttributes(['id', 'name', 'compCLFversion', 'inverseOf'])
-  const version = root.attribute('compCLFversion')
+  holdsOnlyElements(root)
+  const version = root.attribute('compCLFversion')?.trim()
   if (version === undefined) root.refuse('ProcessList needs the attribute “compCLFversion”')
   if (!versions.includes(version!)) root.refuse(`version ${version!.slice(0, 20)} of the format is not known here`)
 }

@@ -6,6 +6,7 @@ import {
   type ClfElement,
   clfNumber,
   clfNumbers,
+  holdsOnlyElements,
   neededChild,
   numberAttribute,
   onlyChild,
@@ -41,6 +42,7 @@ const commonChildren = ['Description', 'Info']
 
 function allow(element: ClfElement, attributes: readonly string[], children: readonly string[]): void {
   element.allowAttributes([...commonAttributes, ...attributes])
+  holdsOnlyElements(element)
   for (const child of element.children)
     if (![...commonChildren, ...children].includes(child.name))
       child.refuse(`${child.name} is not known inside ${element.name}`)
@@ -50,7 +52,7 @@ function readMatrix(element: ClfElement, inputOne: number, outputOne: number): T
   allow(element, [], ['Array'])
   const array = neededChild(element, 'Array')
   array.allowAttributes(['dim'])
-  const dim = (array.attribute('dim') ?? '').split(/\s+/).join(' ')
+  const dim = (array.attribute('dim') ?? '').trim().split(/\s+/).join(' ')
   if (!['3 3', '3 3 3', '3 4', '3 4 3'].includes(dim))
     array.refuse(`a Matrix of dim “${dim.slice(0, 40)}” is not known`)
   const columns = dim.startsWith('3 4') ? 4 : 3
@@ -93,7 +95,10 @@ function perChannel<T>(
   read: (params: ClfElement) => T,
 ): readonly [T, T, T] {
   const found = element.children.filter((child) => child.name === name)
-  for (const params of found) params.allowAttributes(['channel', ...known])
+  for (const params of found) {
+    params.allowAttributes(['channel', ...known])
+    holdsOnlyElements(params)
+  }
   const forAll = found.filter((params) => params.attribute('channel') === undefined)
   if (forAll.length > 1 || (forAll.length === 1 && found.length > 1))
     element.refuse(`${element.name} holds ${name} twice`)
@@ -150,7 +155,7 @@ function readLog(element: ClfElement): TransformNode {
       linSideSlope: numberAttribute(params, 'linSideSlope', 1),
       linSideOffset: numberAttribute(params, 'linSideOffset', 0),
       linSideBreak: hasLine ? numberAttribute(params, 'linSideBreak') : null,
-      linearSlope: linearSlope === undefined ? null : clfNumber(params, linearSlope),
+      linearSlope: linearSlope === undefined ? null : clfNumber(params, linearSlope.trim()),
     }
     if (!(curve.base > 0) || curve.base === 1) params.refuse('the base of a logarithm must be above 0 and not 1')
     if (curve.logSideSlope === 0 || curve.linSideSlope === 0 || curve.linearSlope === 0)
@@ -196,6 +201,7 @@ function readCdl(element: ClfElement): TransformNode {
   allow(element, ['style'], ['SOPNode', 'SatNode'])
   const style = choiceAttribute(element, 'style', ['Fwd', 'Rev', 'FwdNoClamp', 'RevNoClamp'], 'Fwd')
   const [sop, sat] = [onlyChild(element, 'SOPNode'), onlyChild(element, 'SatNode')]
+  for (const holder of [sop, sat]) if (holder) holdsOnlyElements(holder)
   const three = (name: string, otherwise: number) => {
     if (!sop) return [otherwise, otherwise, otherwise] as const
     return clfNumbers(neededChild(sop, name), 3) as unknown as Channels

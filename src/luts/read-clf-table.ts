@@ -10,7 +10,7 @@ const HALVES = 65536
 
 function dimOf(array: ClfElement, count: number): number[] {
   array.allowAttributes(['dim'])
-  const words = (array.attribute('dim') ?? '').split(/\s+/)
+  const words = (array.attribute('dim') ?? '').trim().split(/\s+/)
   if (words.length !== count || !words.every((word) => /^\d{1,6}$/.test(word)))
     array.refuse(`the dim must be ${count} whole numbers, not “${words.join(' ').slice(0, 40)}”`)
   return words.map(Number)

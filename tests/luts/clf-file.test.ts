@@ -156,3 +156,36 @@ const refusals: readonly (readonly [text: string, reason: RegExp])[] = [
 test.each(refusals)('%# is refused with line and reason', (text, reason) => {
   expect(() => readClfFile(text, 'leaf.clf')).toThrow(reason)
 })
+
+/** What a mistyped file holds: text where the schema of S-2014-006 has elements only, values with blanks, an unknown encoding. */
+const mistyped: readonly (readonly [what: string, text: string, reason: RegExp])[] = [
+  ['text among nodes', file(`${matrix}\n0.2 0 0.8`), /line 2: “0\.2 0 0\.8” in ProcessList belongs to no element/],
+  ['a tag half torn off', file(`Matrix ${float}>\n${matrix}`), /in ProcessList belongs to no element/],
+  ['text in a node', file(matrix.replace('</Matrix>', '1e999</Matrix>')), /line 3: “1e999” in Matrix belongs to/],
+  [
+    'text in a part of a node',
+    file(cdl('Fwd').replace('<Slope>', '# <Slope>')),
+    /“#” in SOPNode belongs to no element/,
+  ],
+  ['a blank in a depth', file(matrix.replace('outBitDepth="32f"', 'outBitDepth="32f "')), /outBitDepth “32f ”; known/],
+  ['a blank in a style', file(log(' log10')), /the style “ log10”; known are log10/],
+  ['an unknown encoding', file(matrix).replace('UTF-8', 'UTFF-8'), /line 1: its encoding “UTFF-8” is not known here/],
+]
+/** The same, which the outside engine passes over with a warning. */
+const mistypedUnseen: typeof mistyped = [
+  [
+    'text in parameters',
+    file(log('cameraLinToLog', `${camera} linSideBreak="0.01">b</LogParams>`)),
+    /“b” in LogParams/,
+  ],
+  ['an element among numbers', file(matrix.replace('0.1', '0.1 <b/>')), /line 3: b is not known inside Array/],
+]
+test.each([...mistyped, ...mistypedUnseen])('%s is refused', (_, text, reason) => {
+  expect(() => readClfFile(text, 'leaf.clf')).toThrow(reason)
+})
+
+describe.skipIf(!hasColourEngine)('the outside engine refuses it too (skipped without opencolorio-tools)', () => {
+  test.each(mistyped)('%s', (_, text) => {
+    expect(() => engineColours(placed(folder, 'mistyped.clf', text), [[0, 0, 0]])).toThrow(/could not be loaded/)
+  })
+})
