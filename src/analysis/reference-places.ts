@@ -12,6 +12,8 @@ export interface ReferencePlace {
 const squaresAcross = 40
 const squareRadius = 2
 const rounds = 8
+/** Places of a frame that the chain tells of (our choice: as many as fit under a step). */
+const shownPlaces = 5
 /** Colour counts so many times more than level: a stop of brightness is a step, a stop of ratio is another material (our choice). */
 const colourWeight = 2
 /** Level in shares of saturation below which a colour is mostly noise, and above which squares are clipped. */
@@ -71,7 +73,7 @@ function group(squares: readonly Square[], count: number): Square[][] {
 }
 
 /** At most `count` places, brightest first; fewer where the frame holds fewer usable squares, none where it holds none. */
-export function referencePlaces(overview: Overview, count: number): ReferencePlace[] {
+export function referencePlaces(overview: Overview, count = shownPlaces): ReferencePlace[] {
   const squares = squaresOf(overview)
   if (squares.length < count) return []
   return group(squares, count)

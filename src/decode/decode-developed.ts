@@ -1,4 +1,5 @@
 // Bytes of a JPEG or TIFF to a frame: a photograph that was developed before, made linear again as far as its file tells how.
+import { referencePlaces } from '../analysis/reference-places.ts'
 import { frameCells, makeFrameFacts } from '../frame/frame-facts.ts'
 import type { Developed, Frame } from '../frame/frame.ts'
 import { makeOverview } from '../frame/overview.ts'
@@ -65,7 +66,8 @@ function frameOf(
   const histogram = sensorHistogram(sensor)
   const developed: Developed = { format, bits: pixels.bits, space: name }
   const all = [...warnings, ...stated.warnings]
-  return { sensor, overview, cells, histogram, facts, metadata, developed, warnings: all }
+  const places = referencePlaces(overview)
+  return { sensor, overview, cells, places, histogram, facts, metadata, developed, warnings: all }
 }
 
 /** Whether bytes begin as a JPEG does. */

@@ -1,5 +1,6 @@
 // Bytes of a file to a frame: the same code in the browser's worker and in Node. Raw files are decoded at once, the fingerprint
 // is worked out meanwhile; what was developed before goes its own way.
+import { referencePlaces } from '../analysis/reference-places.ts'
 import type { Frame } from '../frame/frame.ts'
 import { frameCells, makeFrameFacts } from '../frame/frame-facts.ts'
 import { estimateNoise } from '../frame/noise-model.ts'
@@ -64,7 +65,8 @@ function decodeRaw(source: RawSource, directories: readonly TiffDirectory[], onP
     const facts = makeFrameFacts(sensor, overview, cells, noise, matrix, daylight)
     const histogram = sensorHistogram(sensor)
     const damage = damageWarnings(libraw.takeMessages())
-    return { sensor, overview, cells, histogram, facts, metadata, warnings: [...warnings, ...damage] }
+    const places = referencePlaces(overview)
+    return { sensor, overview, cells, places, histogram, facts, metadata, warnings: [...warnings, ...damage] }
   })
 }
 

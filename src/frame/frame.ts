@@ -135,6 +135,8 @@ export interface Frame {
   readonly histogram: SensorHistogram
   /** The smoothed cells of the overview: what judgements about the whole frame start from. */
   readonly cells: CellGrid
+  /** Places that stand for what is in the frame, x and y in 0…1, brightest first. */
+  readonly places: readonly { readonly x: number; readonly y: number }[]
   readonly facts: FrameFacts
   readonly metadata: ExposureMetadata
   /** Absent for raw files. */

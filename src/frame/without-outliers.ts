@@ -1,5 +1,6 @@
 // The cells of a sample less those of another colour (a twig before a wall, a leaf on paving): they are left out whole, on both
 // sides alike, so that the mean of the rest is not biased.
+import { medianInPlace } from '../math/median.ts'
 import type { SampledCells } from './disc-cells.ts'
 
 /** A cell is left out beyond this many robust deviations from the median; rounds in which deviations are taken anew (common practice, no source). */
@@ -9,31 +10,40 @@ const rounds = 2
 const deviationPerMad = 1.4826
 const deviationPerMean = 1.2533
 
-const median = (values: Float64Array) => values.slice().sort()[values.length >> 1]
-const sum = (values: Float64Array) => values.reduce((total, value) => total + value, 0)
+/** Half width of the differences that stay, about their median. */
+function reachOf(differences: Float64Array): { middle: number; reach: number } {
+  const middle = medianInPlace(differences.slice())
+  const deviations = differences.map((value) => Math.abs(value - middle))
+  const mean = deviations.reduce((total, value) => total + value, 0) / deviations.length
+  const mad = medianInPlace(deviations)
+  return { middle, reach: outlierDeviations * (mad > 0 ? deviationPerMad * mad : deviationPerMean * mean) }
+}
 
 /** The cells less those of another colour. Differences are taken in light, not in logs, which would bias dark cells. */
 export function withoutOutliers(sampled: SampledCells): SampledCells {
   let { rgb } = sampled
   for (let round = 0; round < rounds && rgb.length > 3; round++) {
-    const at = (c: number) => rgb.filter((_, i) => i % 3 === c)
-    const [red, green, blue] = [at(0), at(1), at(2)]
-    const [r, g, b] = [red, green, blue].map(median)
+    const cells = rgb.length / 3
+    const [r, g, b] = [0, 1, 2].map((c) =>
+      medianInPlace(Float64Array.from({ length: cells }, (_, i) => rgb[3 * i + c])),
+    )
     if (Math.min(r, g, b) <= 0) break
-    const differences = [
-      red.map((value, i) => value / r - green[i] / g),
-      blue.map((value, i) => value / b - green[i] / g),
-    ]
-    const limits = differences.map((values) => {
-      const middle = median(values)
-      const deviations = values.map((value) => Math.abs(value - middle))
-      const mad = median(deviations)
-      const deviation = mad > 0 ? deviationPerMad * mad : (deviationPerMean * sum(deviations)) / deviations.length
-      return { middle, reach: outlierDeviations * deviation }
-    })
-    const inside = (cell: number) =>
-      limits.every(({ middle, reach }, k) => Math.abs(differences[k][cell] - middle) <= reach)
-    rgb = rgb.filter((_, i) => inside(Math.floor(i / 3)))
+    const red = new Float64Array(cells)
+    const blue = new Float64Array(cells)
+    for (let i = 0; i < cells; i++) {
+      const green = rgb[3 * i + 1] / g
+      red[i] = rgb[3 * i] / r - green
+      blue[i] = rgb[3 * i + 2] / b - green
+    }
+    const [ofRed, ofBlue] = [reachOf(red), reachOf(blue)]
+    const kept = new Float64Array(rgb.length)
+    let length = 0
+    for (let i = 0; i < cells; i++) {
+      if (Math.abs(red[i] - ofRed.middle) > ofRed.reach || Math.abs(blue[i] - ofBlue.middle) > ofBlue.reach) continue
+      kept.set(rgb.subarray(3 * i, 3 * i + 3), length)
+      length += 3
+    }
+    rgb = kept.slice(0, length)
   }
   return { ...sampled, rgb, cells: rgb.length / 3, allCells: sampled.allCells - sampled.cells + rgb.length / 3 }
 }

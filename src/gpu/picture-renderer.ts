@@ -126,7 +126,10 @@ export function createPictureRenderer(canvas: HTMLCanvasElement, options: Pictur
     schedule()
   }
 
-  const setSurround = () => renderer.setClearColor(new Color().setScalar(options.surround), 1)
+  function setSurround(): void {
+    renderer.setClearColor(new Color().setScalar(options.surround), 1)
+    renderer.clear()
+  }
 
   function restore(): void {
     setSurround()

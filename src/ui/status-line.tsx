@@ -127,7 +127,7 @@ export function StatusLine() {
       {probing ? <ProbeReading /> : <PointedPixel />}
       <span className="spring" />
       <TaskProgress />
-      {canProbe && <ZoomControls />}
+      <ZoomControls />
     </footer>
   )
 }

@@ -4,7 +4,6 @@ import type { DecodeClient } from '../decode/decode-client.ts'
 import { defaultChain } from '../edits/default-chain.ts'
 import type { EditStore } from '../edits/edit-store.ts'
 import type { Frame, FrameFacts } from '../frame/frame.ts'
-import { describe } from '../pipeline/describe.ts'
 import type { ChainPlanes } from './chain-planes.ts'
 import type { FrameCache } from './frame-cache.ts'
 import type { Keeping } from './keeping.ts'
@@ -17,6 +16,8 @@ export interface OpenRoll {
   announce(fileName: string): string
   /** Gives an announced entry its file and decodes it in turn. */
   supply(id: string, file: File): Promise<void>
+  /** The frame of an entry where it stands ready with its edit. */
+  atHand(id: string): Frame | undefined
   /** The decoded frame of an entry, ahead of all that waits; null when it cannot be opened or has no file yet. */
   frame(id: string): Promise<Frame | null>
   /** Facts of a frame with the filter that the person stated. */
@@ -59,8 +60,8 @@ export function createOpenRoll(context: OpenRollContext): OpenRoll {
     const chain = edits.history(id)?.chain
     if (!frame || !chain) return
     await planes.ready({ id, frame }, chain).catch(() => undefined)
-    const description = describe(chain, factsOf(id, frame), { space: 'srgb', supplies: supplies.of(id) })
-    showPicture(id, await thumbnailUrl(frame.overview, description))
+    const order = { chain, facts: factsOf(id, frame), supplies: supplies.of(id) }
+    showPicture(id, await thumbnailUrl(frame.overview, order))
   }
 
   /** Gives a decoded frame the edit kept for its file, or its opening chain; a filter stated meanwhile counts more. */
@@ -134,6 +135,7 @@ export function createOpenRoll(context: OpenRollContext): OpenRoll {
       files.set(id, file)
       await enqueue(id, file, false)
     },
+    atHand: (id) => (edits.history(id) ? frames.get(id) : undefined),
     async frame(id) {
       const kept = frames.get(id)
       const file = files.get(id)

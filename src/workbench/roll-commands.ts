@@ -1,5 +1,4 @@
 // Opening files and the demo roll, choosing the frame on the bench, and stating its filter.
-import { referencePlaces } from '../analysis/reference-places.ts'
 import { defaultChain, isOpeningChain } from '../edits/default-chain.ts'
 import type { EditStore } from '../edits/edit-store.ts'
 import type { Frame } from '../frame/frame.ts'
@@ -27,9 +26,6 @@ interface RollContext {
   readonly picture: Picture
 }
 
-/** Places of a frame that the chain tells of (our choice: as many as fit under a step). */
-const shownPlaces = 5
-
 /** What kind of sensor a frame came from, in the words of the screen. */
 function sensorKind({ sensor }: Frame): string {
   if (sensor.kind === 'linear') return 'three channels'
@@ -41,12 +37,12 @@ export function createRollCommands({ session, edits, tasks, roll, picture }: Rol
   function present(id: string, frame: Frame): void {
     const facts = roll.factsOf(id, frame)
     const { width, height } = frame.sensor
-    const { fileName, histogram, metadata, developed = null, warnings } = frame
-    const places = referencePlaces(frame.overview, shownPlaces)
+    const { fileName, histogram, places, metadata, developed = null, warnings } = frame
     const about = { histogram, places, facts, metadata, developed, warnings }
     const shown: ShownFrame = { id, fileName, width, height, sensorKind: sensorKind(frame), ...about }
     picture.show({ id, frame, facts })
-    session.setState({ shown })
+    const selectedStepId = session.getState().selectedStepId ?? edits.history(id)?.chain[0]?.id ?? null
+    session.setState({ shown, selectedStepId })
   }
 
   async function showFrame(id: string): Promise<void> {
@@ -57,11 +53,10 @@ export function createRollCommands({ session, edits, tasks, roll, picture }: Rol
       const view = { fit: true, zoom: 1, centre: { x: 0.5, y: 0.5 } }
       session.setState({ shownId: id, shown: null, probe: null, preview: null, view, selectedStepId: null })
     }
-    const frame = await roll.frame(id)
+    // A frame at hand follows within the same turn, so that the screen never stands empty between two.
+    const frame = roll.atHand(id) ?? (await roll.frame(id))
     if (!frame || session.getState().shownId !== id) return
     present(id, frame)
-    const first = edits.history(id)?.chain[0]
-    if (session.getState().selectedStepId === null && first) session.setState({ selectedStepId: first.id })
   }
 
   /** Decodes in turn; a frame goes on the bench unless another is there. A frame that failed keeps nobody off it. */

@@ -2,14 +2,14 @@
 import { describe, expect, it } from 'vitest'
 import { page, userEvent } from 'vitest/browser'
 
-import { key, openBench } from '../support/open-screen.tsx'
+import { key, openBench, pressProbeKey } from '../support/open-screen.tsx'
 
 const area = () => page.getByRole('application', { name: /^Picture of/ })
 
 describe('probe', () => {
   it('is taken up by key, roams with arrows, and commits with Enter', async () => {
     const { callsOf, stepOf, workbench } = await openBench()
-    await key('n')
+    pressProbeKey(80)
     const start = workbench.session.getState().probe!.place
     await key('{ArrowRight}{ArrowRight}{ArrowDown}')
     const moved = workbench.session.getState().probe!.place
@@ -26,7 +26,8 @@ describe('probe', () => {
   it('leaves everything as it was on Escape', async () => {
     const { callsOf, workbench } = await openBench()
     const before = workbench.edit.getState().shown!.chain
-    await key('n{ArrowLeft}{ArrowUp}{Escape}')
+    pressProbeKey(80)
+    await key('{ArrowLeft}{ArrowUp}{Escape}')
     expect(workbench.session.getState()).toMatchObject({ tool: 'pan', probe: null })
     expect(workbench.edit.getState().shown!.chain).toBe(before)
     expect(callsOf('escape')).toHaveLength(1)
@@ -55,11 +56,12 @@ describe('probe', () => {
   })
 
   it('acts while N is held and not longer', async () => {
-    const { workbench } = await openBench()
-    await key('{n>}')
-    expect(workbench.session.getState().tool).toBe('probe')
-    await new Promise((resolve) => setTimeout(resolve, 450))
-    await key('{/n}')
+    const { callsOf, workbench } = await openBench()
+    pressProbeKey(450)
+    expect(callsOf('setTool')).toEqual([
+      ['setTool', 'probe'],
+      ['setTool', 'pan'],
+    ])
     expect(workbench.session.getState().tool).toBe('pan')
   })
 })
@@ -82,6 +84,23 @@ describe('picture', () => {
     const { sampleRadiusPx } = workbench.session.getState()
     wheel(-100, true)
     expect(workbench.session.getState().sampleRadiusPx).toBeGreaterThan(sampleRadiusPx)
+  })
+
+  it('keeps its place while another frame is on its way or fails; what tells of the last one waits out of reach', async () => {
+    const { workbench } = await openBench()
+    const place = () => document.querySelector('#picture-area')!.getBoundingClientRect().toJSON()
+    const heading = () => document.querySelector('#step-title')
+    const before = place()
+    await workbench.showFrame('frame-4')
+    await expect.poll(() => heading()?.closest('[inert]')).toBeTruthy()
+    expect(heading()).toHaveTextContent('Neutral')
+    expect(place()).toEqual(before)
+    await workbench.showFrame('frame-2')
+    await expect.poll(() => document.querySelector('[inert]')).toBeNull()
+    await expect.element(page.getByRole('heading', { name: 'meadow-02.dng' })).toBeVisible()
+    await workbench.showFrame('frame-6')
+    await expect.poll(heading).toBeNull()
+    expect(place()).toEqual(before)
   })
 
   it('shows the reason in place of a frame that failed', async () => {

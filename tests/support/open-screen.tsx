@@ -10,6 +10,19 @@ import { createFakeWorkbench, smallRoll } from './fake-workbench.ts'
 
 export const key = (keys: string) => userEvent.keyboard(keys)
 
+/** Presses N and lets it go `heldMs` later by the events' own clock, however slow the machine is. */
+export function pressProbeKey(heldMs: number): void {
+  for (const [type, timeStamp] of [
+    ['keydown', 0],
+    ['keyup', heldMs],
+  ] as const) {
+    const event = new KeyboardEvent(type, { key: 'n', bubbles: true, cancelable: true })
+    Object.defineProperty(event, 'timeStamp', { value: timeStamp })
+    const target = document.activeElement ?? document.body
+    target.dispatchEvent(event)
+  }
+}
+
 /** Rules broken on the page now; WCAG 2.0 to 2.2 at A and AA, as the axe-core rules implement them. */
 export async function brokenRules(): Promise<string[]> {
   const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']

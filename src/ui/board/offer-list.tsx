@@ -18,6 +18,7 @@ const box = { width: 84, height: 72 }
 
 export function OfferList() {
   const found = useSession((session) => session.offers)
+  const hasFrame = useSession((session) => session.shown !== null)
   const aspect = useSession((session) => session.shown?.facts.aspect ?? 1)
   const present = usePresentNeutral()
   const list = useRef<HTMLOListElement>(null)
@@ -31,6 +32,7 @@ export function OfferList() {
   const current = seen.find(({ id }) => id === currentId) ?? seen[0]
 
   const focusOffer = (index: number) => list.current?.querySelectorAll<HTMLElement>('.offer-face')[index]?.focus()
+  if (!hasFrame) return null
   return (
     <section className="offers" aria-labelledby="offers-title" aria-busy={found === null}>
       <h3 id="offers-title">{found === null ? 'Looking for suggestions' : 'Suggested'}</h3>

@@ -34,7 +34,10 @@ export function ChainStop(props: ChainStopProps) {
   const title = titleOf(step)
 
   useEffect(() => {
-    if (selected) stop.current?.scrollIntoView({ block: 'nearest', inline: 'nearest' })
+    if (!selected) return
+    // With the next frame, which lays out the page anyway.
+    const scheduled = requestAnimationFrame(() => stop.current?.scrollIntoView({ block: 'nearest', inline: 'nearest' }))
+    return () => cancelAnimationFrame(scheduled)
   }, [selected])
 
   const press = (event: KeyboardEvent) => {

@@ -47,7 +47,13 @@ function RoomTabs({ rooms, shown, onChoose }: RoomTabsProps) {
   )
 }
 
-export function LeftColumn({ rooms = leftRooms }: { rooms?: readonly LeftRoom[] }) {
+interface LeftColumnProps {
+  readonly rooms?: readonly LeftRoom[]
+  /** A room begins anew with another key: what is chosen in it belongs to one frame. */
+  readonly roomKey: string | null
+}
+
+export function LeftColumn({ rooms = leftRooms, roomKey }: LeftColumnProps) {
   const folded = useStore(screen, (state) => state.leftFolded)
   const [chosen, setChosen] = useState(rooms[0].id)
   const shown = rooms.find(({ id }) => id === chosen) ?? rooms[0]
@@ -74,7 +80,7 @@ export function LeftColumn({ rooms = leftRooms }: { rooms?: readonly LeftRoom[] 
         role={rooms.length > 1 ? 'tabpanel' : undefined}
         aria-labelledby={rooms.length > 1 ? `left-tab-${shown.id}` : undefined}
       >
-        <Room key={shown.id} />
+        <Room key={`${shown.id} ${roomKey}`} />
       </div>
     </aside>
   )

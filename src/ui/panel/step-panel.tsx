@@ -20,6 +20,7 @@ export function StepPanel() {
   useEffect(() => {
     if (selectedId !== undefined) section.current?.closest('.panel')?.scrollTo({ top: 0 })
   }, [selectedId])
+  if (chain.length === 0) return null
   if (!selected) return <p className="panel-hint">Choose a step in the chain to see its controls.</p>
   const { step, operation, index } = selected
   const { above: Above, below: Below } = stepRooms[operation.id] ?? {}

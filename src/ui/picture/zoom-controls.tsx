@@ -26,20 +26,31 @@ export function ZoomControls() {
   const workbench = useWorkbench()
   const fit = useSession((session) => session.view.fit)
   const zoom = useShownZoom()
+  const isDisabled = useSession((session) => session.shown === null)
   const isDivided = useSession((session) => session.divide !== null)
   const isPixels = !fit && zoom === 1
   return (
     <Group className="zoom" aria-label="How the picture is seen">
-      <Button className="button" aria-pressed={isDivided} onPress={() => toggleDivide(workbench)}>
+      <Button
+        className="button"
+        aria-pressed={isDivided}
+        isDisabled={isDisabled}
+        onPress={() => toggleDivide(workbench)}
+      >
         Divided
       </Button>
       <output className="zoom-number" aria-label="Zoom">
         {zoom === null ? '' : zoomText(zoom)}
       </output>
-      <Button className="button" aria-pressed={fit} onPress={() => showWhole(workbench)}>
+      <Button
+        className="button"
+        aria-pressed={fit && !isDisabled}
+        isDisabled={isDisabled}
+        onPress={() => showWhole(workbench)}
+      >
         Whole
       </Button>
-      <Button className="button" aria-pressed={isPixels} onPress={() => showPixels(workbench)}>
+      <Button className="button" aria-pressed={isPixels} isDisabled={isDisabled} onPress={() => showPixels(workbench)}>
         1:1
       </Button>
     </Group>

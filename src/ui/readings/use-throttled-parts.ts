@@ -10,7 +10,8 @@ const isSame = (before: readonly unknown[], now: readonly unknown[]) =>
   before.length === now.length && before.every((part, i) => part === now[i])
 
 /**
- * The parts that `read` gives, the same array while no part changed. `stores` and `read` must be the same at every call.
+ * The parts that `read` gives, the same array while no part changed. `stores` and `read` must keep their identity; another
+ * `read` is followed at once.
  */
 export function useThrottledParts<T extends readonly unknown[]>(
   stores: readonly Told[],
@@ -18,6 +19,11 @@ export function useThrottledParts<T extends readonly unknown[]>(
   everyMs: number,
 ): T {
   const [parts, setParts] = useState(read)
+  const [lastRead, setLastRead] = useState(() => read)
+  if (lastRead !== read) {
+    setLastRead(() => read)
+    setParts(read)
+  }
   useEffect(() => {
     let timer: ReturnType<typeof setTimeout> | undefined
     let readAt = -Infinity
