@@ -1,8 +1,11 @@
 // What a frame's places are made of, as far as colour behind a filter tells it: log2 of red to blue of `cameraRgb` against the
 // frame's grey, in stops. Foliage lies far below 0, sky above it. Smoothed along edges, because single pixels are mostly noise there.
-import type { Overview } from '../frame/frame.ts'
+// What is redder than grey counts only where it can be sky, and as much as sky does with the sensor that parts colours most.
+import type { NoiseModel, Overview } from '../frame/frame.ts'
 import { clippingLevel } from '../frame/cell-grid.ts'
 import { boxSums } from './box-sums.ts'
+import { localTexture } from './candidates/local-texture.ts'
+import { skyPlaces } from './sky-places.ts'
 import { guidedFilter } from './two-lights/guided-filter.ts'
 
 /** Radius in overview pixels of the means that quieten noise, and of the windows that follow edges. */
@@ -12,6 +15,15 @@ const edgeRadius = 3
 const edgeEpsilon = 0.02
 /** Nothing known is redder or bluer than this against grey, in stops; what noise makes of dark places is held here. */
 const furthestStops = 3
+/** Radius in overview pixels of the windows that texture is told in. */
+const textureRadius = 2
+
+export interface MaterialSource {
+  readonly overview: Overview
+  readonly noise: NoiseModel
+  /** Photosites of red that one overview pixel averages. */
+  readonly photosites: number
+}
 
 export interface MaterialPlane {
   readonly width: number
@@ -22,8 +34,17 @@ export interface MaterialPlane {
 
 const hold = (value: number) => Math.min(Math.max(value, -furthestStops), furthestStops)
 
+function textureOf({ overview, noise, photosites }: MaterialSource, clipped: Uint8Array): Float32Array {
+  const { width, height, rgba } = overview
+  const unsmoothed = new Float32Array(clipped.length * 3)
+  for (let i = 0; i < clipped.length; i++) unsmoothed.set(rgba.subarray(i * 4, i * 4 + 3), i * 3)
+  const unclipped = clipped.map((flag) => 1 - flag)
+  return localTexture({ width, height, unsmoothed, unclipped, radius: textureRadius, photosites }, noise)
+}
+
 /** The plane of an overview whose grey has log2 R/B of `greyStops`. */
-export function materialPlane({ width, height, rgba }: Overview, greyStops: number): MaterialPlane {
+export function materialPlane(source: MaterialSource, greyStops: number): MaterialPlane {
+  const { width, height, rgba } = source.overview
   const red = new Float32Array(width * height)
   const blue = new Float32Array(width * height)
   const clipped = new Uint8Array(width * height)
@@ -40,5 +61,7 @@ export function materialPlane({ width, height, rgba }: Overview, greyStops: numb
   })
   const floor = 2 ** -14
   const guide = red.map((value, i) => Math.log2(Math.max(clipped[i] ? 1 : value, floor)))
-  return { width, height, data: guidedFilter(ratio, guide, width, height, edgeRadius, edgeEpsilon) }
+  const stops = guidedFilter(ratio, guide, width, height, edgeRadius, edgeEpsilon)
+  const { share, lift } = skyPlaces(stops, textureOf(source, clipped), width, height)
+  return { width, height, data: stops.map((value, i) => (value > 0 ? value * lift * share[i] : value)) }
 }

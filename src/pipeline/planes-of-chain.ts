@@ -86,7 +86,7 @@ function graduatedShade({ ends, strokes }: Extract<Making, { kind: 'graduated sh
 export function makePlane({ making }: PlaneOrder, source: PlaneSource): Table | null {
   if (!making) return null
   const { overview } = source
-  if (making.kind === 'material') return { kind: 'plane', ...materialPlane(overview, greyStops(source)) }
+  if (making.kind === 'material') return { kind: 'plane', ...materialPlane(source, greyStops(source)) }
   const mask = making.kind === 'found shade' ? shadeMask({ ...making, overview }) : graduatedShade(making, overview)
   return mask && { kind: 'plane', width: mask.width, height: mask.height, data: mask.plane }
 }

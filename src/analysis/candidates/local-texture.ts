@@ -6,8 +6,10 @@ import { boxSums } from '../box-sums.ts'
 /** Green photosites beside each red one, as in the common arrays. */
 const greensPerRed = 2
 
+type Cells = Pick<CellGrid, 'width' | 'height' | 'unsmoothed' | 'unclipped' | 'radius' | 'photosites'>
+
 /** Deviation of log2 G in the smoothing box of every cell, in stops, less that of noise; 0 where nothing is known. */
-export function localTexture(grid: CellGrid, noise: NoiseModel): Float32Array {
+export function localTexture(grid: Cells, noise: NoiseModel): Float32Array {
   const { width, height, unsmoothed, unclipped, radius, photosites } = grid
   const cells = width * height
   const green = new Float32Array(cells)

@@ -10,7 +10,7 @@ import { defineMaskKind, heldEnd, type PartNumbers } from './mask-kind.ts'
  * grey towards sky.
  */
 const foliageBorder = -0.5
-const skyBorder = 0.2
+const skyBorder = 0.16
 
 /** Softness below which a border counts as hard, so that both engines divide by something. */
 const hardest = 0.01

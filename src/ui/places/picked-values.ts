@@ -25,7 +25,8 @@ export function pickedValues({ kind, values }: MaskPart, { colour, materialStops
     if (materialStops === null) return 'The materials of this frame are still being told apart.'
     const side = kind === 'foliage' ? -1 : 1
     const away = side * materialStops
-    if (away < greyWithinStops) return `This is not ${side < 0 ? 'bluer' : 'redder'} than grey.`
+    if (away < greyWithinStops)
+      return side < 0 ? 'This is not bluer than grey.' : 'This is not redder than grey, or too uneven for sky.'
     // Halfway to grey, and soft over half of that way.
     const softness = Math.max(Math.round(away * 50) / 100, 0.01)
     return { ...values, borderStops: side * (Math.round(away * 50) / 100), softness }
