@@ -7,8 +7,9 @@ import { ENCODING_REMARK } from '../luts/colour-table.ts'
 import { writeClfFile } from '../luts/write-clf-file.ts'
 import { writeCubeFile } from '../luts/write-cube-file.ts'
 import type { PipelineDescription } from '../pipeline/description.ts'
-import { coloursBefore, isPointwise, pointwiseMap, stepsOf } from '../pipeline/pointwise-map.ts'
+import { type ColourMap, coloursBefore, isPointwise, pointwiseMap, stepsOf } from '../pipeline/pointwise-map.ts'
 import { asLinked, iccDeviceLink } from './icc-device-link.ts'
+import { nearestEncoding } from './nearest-encoding.ts'
 import { evenColours, type TableAccuracy, tableAccuracy, throughCube, throughLink } from './table-accuracy.ts'
 import { stepNodes } from './step-nodes.ts'
 
@@ -16,14 +17,16 @@ export interface TableFileSettings {
   readonly format: 'cube' | 'clf' | 'icc'
   /** Points a side of a cube. */
   readonly size: 17 | 33 | 65
-  /** What a `.cube` or device link takes and gives; CLF is on linear light. */
-  readonly encoding: TableEncodingId
+  /** What a `.cube` or device link takes and gives; CLF is on linear light. `nearest` is the one that comes nearest to the chain. */
+  readonly encoding: TableEncodingId | 'nearest'
   readonly title: string
   /** The steps that leave, by id. */
   readonly stepIds: readonly string[]
 }
 
 export interface TableFile {
+  /** What it takes and gives. */
+  readonly encoding: TableEncodingId
   /** Text, or the bytes of a device link. */
   readonly content: string | Uint8Array<ArrayBuffer>
   /** Over the colours of the frame where the map begins, and over an even grid. */
@@ -38,6 +41,15 @@ export function tableFileName({ title, format }: Pick<TableFileSettings, 'title'
     .replace(/[^\p{L}\p{N}]+/gu, '-')
     .replace(/^-+|-+$/g, '')
   return `${stem || 'colour-table'}.${format}`
+}
+
+function encodingFor(
+  { format, encoding }: TableFileSettings,
+  colours: Float64Array,
+  direct: ColourMap,
+): TableEncodingId {
+  if (format === 'clf') return 'linear'
+  return encoding === 'nearest' ? nearestEncoding(format, colours, direct) : encoding
 }
 
 /**
@@ -55,14 +67,16 @@ export function tableFile(
   if (bound) throw new RangeError(`“${bound.operation.title}” acts differently from place to place.`)
   const direct = pointwiseMap(steps)
   const madeOf = steps.map(({ operation }) => operation.title).join(', ')
-  const encoding = TABLE_ENCODINGS[format === 'clf' ? 'linear' : settings.encoding]
+  const colours = coloursBefore(description, stepIds, pixels)
+  const encoding = TABLE_ENCODINGS[encodingFor(settings, colours, direct)]
   const remarks = [
     `A colour table by Rimeleaf of: ${madeOf}`,
     ...(format === 'cube' ? [`Takes and gives ${encoding.description}`] : []),
     `${ENCODING_REMARK}${encoding.id}`,
   ]
   const measured = (through: (rgb: Float64Array) => boolean) => ({
-    ofFrame: tableAccuracy(coloursBefore(description, stepIds, pixels), direct, through),
+    encoding: encoding.id,
+    ofFrame: tableAccuracy(colours, direct, through),
     ofGrid: tableAccuracy(evenColours(), direct, through),
   })
   if (format !== 'clf') {

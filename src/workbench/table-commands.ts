@@ -2,7 +2,6 @@
 import type { EditStore } from '../edits/edit-store.ts'
 import { addStep, setValues, usualIndex } from '../edits/stack.ts'
 import { colourLut } from '../operations/colour-lut.ts'
-import { tableHash } from '../roll/table-text.ts'
 import type { Keeping } from './keeping.ts'
 import { notify, type SessionStore } from './session-store.ts'
 import { inTableWorker } from './table-client.ts'
@@ -52,9 +51,8 @@ export function createTableCommands({ session, edits, tasks, keeping }: TableCon
     async loadTable(file, stepId) {
       const task = tasks.begin(`Reading ${file.name}`)
       try {
-        const bytes = new Uint8Array(await file.arrayBuffer())
-        const { name, table, ...facts } = await inTableWorker((remote) => remote.read(bytes, `“${file.name}”`))
-        const id = await tableHash(table.data)
+        const { id, made } = await inTableWorker((remote) => remote.read(file))
+        const { name, table, ...facts } = made
         keeping.adoptTables({ [id]: { name, table, facts } })
         use(id, stepId)
       } catch (reason) {

@@ -7,6 +7,7 @@ import { readLutFile } from '../luts/read-lut-file.ts'
 import type { Supplies } from '../operations/define.ts'
 import type { Chain } from '../operations/step.ts'
 import { describe } from '../pipeline/describe.ts'
+import { tableHash } from '../roll/table-text.ts'
 
 export interface BakeOrder {
   readonly chain: Chain
@@ -18,10 +19,14 @@ export interface BakeOrder {
 }
 
 const tableWorker = {
-  /** The table in the bytes of a file. @throws Error with a sentence for people */
-  read(bytes: Uint8Array, fileName: string): ColourTable {
-    const made = readLutFile(bytes, fileName)
-    return transfer(made, [made.table.data.buffer])
+  /**
+   * The table in a file, and its hash; the bytes are fetched and counted here, where a large file keeps nobody.
+   * @throws Error with a sentence for people
+   */
+  async read(file: File): Promise<{ readonly id: string; readonly made: ColourTable }> {
+    const made = readLutFile(new Uint8Array(await file.arrayBuffer()), `“${file.name}”`)
+    const id = await tableHash(made.table.data)
+    return transfer({ id, made }, [made.table.data.buffer])
   },
   /** The file that some steps of a chain leave as. @throws Error with a sentence for people */
   bake({ chain, facts, supplies, settings, pixels }: BakeOrder): TableFile {

@@ -86,11 +86,12 @@ describe('saving a colour table', () => {
     expect(settings).toMatchObject({
       format: 'cube',
       size: 33,
-      encoding: 'acescct',
+      encoding: 'nearest',
       stepIds: ['channelMix-1', 'hueTurn-1'],
     })
     await expect.element(dialog().getByRole('row', { name: 'of this frame 0.06 0.24 0.91' })).toBeVisible()
     await expect.element(dialog().getByRole('row', { name: 'spread evenly 0.09 0.36 1.82' })).toBeVisible()
+    await expect.element(dialog().getByText(/ROMM RGB as encoded .* it comes nearest to the chain/)).toBeVisible()
     expect(await brokenRules()).toEqual([])
   })
 
@@ -136,12 +137,18 @@ describe('saving a colour table', () => {
     await expect.element(dialog().getByText(/\.icc$/)).toBeVisible()
     await expect
       .poll(() => callsOf('bakeTable').at(-1)?.[1])
-      .toMatchObject({ format: 'icc', encoding: 'romm', size: 33 })
+      .toMatchObject({ format: 'icc', encoding: 'nearest', size: 33 })
     await dialog()
       .getByRole('button', { name: /Takes and gives/ })
       .click()
     const offered = page.getByRole('option').elements()
-    expect(offered.map(({ textContent }) => textContent)).toEqual(['sRGB', 'Display P3', 'Rec. 2020', 'ROMM RGB'])
+    expect(offered.map(({ textContent }) => textContent)).toEqual([
+      'Nearest',
+      'sRGB',
+      'Display P3',
+      'Rec. 2020',
+      'ROMM RGB',
+    ])
     expect(await brokenRules()).toEqual([])
   })
 })

@@ -182,3 +182,25 @@ test('files are named after their title', () => {
   expect(tableFileName({ title: 'Lower meadow, 590 nm', format: 'clf' })).toBe('lower-meadow-590-nm.clf')
   expect(tableFileName({ title: ' /..\\ ', format: 'cube' })).toBe('colour-table.cube')
 })
+
+test('the nearest encoding is nearer than every other one that holds the colours of the frame', () => {
+  const found = fileOf({ encoding: 'nearest', size: 17, stepIds: all })
+  const others = encodings.map((encoding) => fileOf({ encoding, size: 17, stepIds: all }))
+  console.log(
+    others.map(({ encoding, ofFrame }) => `${encoding} ${ofFrame.p99.toFixed(2)} (${ofFrame.outside} outside)`),
+  )
+  for (const { ofFrame } of others)
+    expect(ofFrame.p99 >= found.ofFrame.p99 || ofFrame.outside > found.ofFrame.outside).toBe(true)
+  expect(found.content).toBe(others.find(({ encoding }) => encoding === found.encoding)!.content)
+})
+
+test('where light is brighter than white, the nearest encoding is the one that holds it', () => {
+  const bright = pixels.map((value, i) => (i % 6 < 3 ? value * 8 : value))
+  const { encoding, ofFrame } = tableFile(description, settingsFor({ encoding: 'nearest', stepIds: all }), bright)
+  expect([encoding, ofFrame.outside]).toEqual(['acescct', 0])
+})
+
+test('a device link is never in an encoding that no picture is in', () => {
+  const { encoding } = fileOf({ format: 'icc', encoding: 'nearest' })
+  expect(['srgb', 'display-p3', 'rec2020', 'romm']).toContain(encoding)
+})

@@ -33,7 +33,8 @@ export function fakeTables(
           isExact: step.operation !== 'exposureContrast',
           isMapping: isMapping(step),
         })),
-    bakeTable: async ({ size }) => ({
+    bakeTable: async ({ size, encoding }) => ({
+      encoding: encoding === 'nearest' ? 'romm' : encoding,
       content: '',
       ofFrame: { count: 4096, mean: 2 / size, p99: 8 / size, largest: 30 / size, outside: 0 },
       ofGrid: { count: 2744, mean: 3 / size, p99: 12 / size, largest: 60 / size, outside: 0.12 },

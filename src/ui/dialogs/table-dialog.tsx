@@ -4,8 +4,8 @@ import { Button } from 'react-aria-components/Button'
 import { Group } from 'react-aria-components/Group'
 import { Switch } from 'react-aria-components/Switch'
 
-import { OUTPUT_SPACES } from '../../colour/output-space.ts'
-import { TABLE_ENCODINGS } from '../../colour/table-encoding.ts'
+import { TABLE_ENCODINGS, type TableEncodingId } from '../../colour/table-encoding.ts'
+import { encodingsOf } from '../../export/nearest-encoding.ts'
 import { tableFileName, type TableFileSettings } from '../../export/table-file.ts'
 import type { BakeStep } from '../../workbench/workbench.ts'
 import { ChoiceList } from '../controls/choice-list.tsx'
@@ -21,9 +21,10 @@ const formats: readonly { value: TableFileSettings['format']; label: string }[] 
   { value: 'icc', label: 'ICC device link' },
 ]
 const sizes = [17, 33, 65].map((size) => ({ value: String(size), label: String(size) }))
-const encodings = Object.values(TABLE_ENCODINGS).map(({ id, title }) => ({ value: id, label: title }))
-/** Those that pictures are kept in: an engine applies a device link to pictures. */
-const pictureEncodings = encodings.filter(({ value }) => Object.hasOwn(OUTPUT_SPACES, value))
+const encodings = (format: 'cube' | 'icc') => [
+  { value: 'nearest', label: 'Nearest' },
+  ...encodingsOf(format).map((id) => ({ value: id, label: TABLE_ENCODINGS[id].title })),
+]
 
 function StepSwitch({ step, isIn, onChange }: { step: BakeStep; isIn: boolean; onChange: (isIn: boolean) => void }) {
   return (
@@ -37,11 +38,20 @@ function StepSwitch({ step, isIn, onChange }: { step: BakeStep; isIn: boolean; o
   )
 }
 
-/** What the file is like, in words. */
-function fileWords({ format, encoding, stepIds }: TableFileSettings, steps: readonly BakeStep[]): string {
-  if (format === 'cube') return `That is ${TABLE_ENCODINGS[encoding].description}.`
-  if (format === 'icc')
-    return `A profile that programs with a colour engine apply to a picture in ${TABLE_ENCODINGS[encoding].title}; what comes out is in ${TABLE_ENCODINGS[encoding].title} again. Colours outside it end at its edge.`
+/** What the numbers of a `.cube` or device link are; null while the nearest encoding is still looked for. */
+function encodingWords({ format, encoding }: TableFileSettings, found: TableEncodingId | null): string {
+  if (found === null) return 'Which encoding comes nearest to the chain is being measured.'
+  const { title, description } = TABLE_ENCODINGS[found]
+  const words =
+    format === 'icc'
+      ? `A profile that programs with a colour engine apply to a picture in ${title}; what comes out is in ${title} again. Colours outside it end at its edge.`
+      : `That is ${description}.`
+  if (encoding !== 'nearest') return words
+  return `${words} Of all encodings that hold this frame’s colours it comes nearest to the chain.`
+}
+
+/** What a CLF file is like, in words. */
+function exactWords({ stepIds }: TableFileSettings, steps: readonly BakeStep[]): string {
   const chosen = steps.filter(({ stepId }) => stepIds.includes(stepId))
   const sampled = chosen.filter(({ isExact }) => !isExact).map(({ title }) => title.toLowerCase())
   const exactly =
@@ -60,17 +70,17 @@ export function TableDialog() {
   const [settings, setSettings] = useState<TableFileSettings>(() => ({
     format: 'cube',
     size: 33,
-    encoding: 'acescct',
+    encoding: 'nearest',
     title: `Colours of ${(fileName ?? '').replace(/\.[^.]*$/, '')}`,
     stepIds: steps.filter((step) => step.mayLeave && step.isMapping).map(({ stepId }) => stepId),
   }))
   const baked = useBakedTable(settings)
   const change = (values: Partial<TableFileSettings>) => setSettings((now) => ({ ...now, ...values }))
-  const choose = (format: TableFileSettings['format']) =>
-    change({
-      format,
-      ...(format === 'icc' && !Object.hasOwn(OUTPUT_SPACES, settings.encoding) && { encoding: 'romm' }),
-    })
+  const choose = (format: TableFileSettings['format']) => {
+    const keeps = format !== 'icc' || encodingsOf(format).some((id) => id === settings.encoding)
+    change({ format, ...(!keeps && { encoding: 'nearest' }) })
+  }
+  const foundEncoding = baked.state === 'done' ? baked.file.encoding : null
   const put = (stepId: string, isIn: boolean) =>
     change({ stepIds: isIn ? [...settings.stepIds, stepId] : settings.stepIds.filter((id) => id !== stepId) })
   const isEmpty = settings.stepIds.length === 0
@@ -117,7 +127,7 @@ export function TableDialog() {
           {settings.format !== 'clf' && (
             <ChoiceList
               label="Takes and gives"
-              options={settings.format === 'icc' ? pictureEncodings : encodings}
+              options={encodings(settings.format)}
               value={settings.encoding}
               onChange={(encoding) => change({ encoding: encoding as TableFileSettings['encoding'] })}
             />
@@ -130,7 +140,11 @@ export function TableDialog() {
               onChange={(size) => change({ size: Number(size) as TableFileSettings['size'] })}
             />
           )}
-          <p className="control-note">{fileWords(settings, steps)}</p>
+          <p className="control-note">
+            {settings.format === 'clf'
+              ? exactWords(settings, steps)
+              : encodingWords(settings, settings.encoding === 'nearest' ? foundEncoding : settings.encoding)}
+          </p>
         </div>
       </div>
       <AccuracyTable baked={baked} />
