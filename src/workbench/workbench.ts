@@ -142,6 +142,8 @@ export interface Workbench {
   /** Where a step acts, null for everywhere, as one named change; `changeMask` stands between begin and end of a gesture. */
   setMask(stepId: string, mask: StepMask | null, name: string): void
   changeMask(stepId: string, mask: StepMask | null): void
+  /** Moves the step's places on to a new step of the same kind right behind it, as one named change, and selects that. */
+  giveMaskOwnStep(stepId: string): void
   /** log2 R/B of a place against the frame's grey in stops; null until a step asks for foliage or sky and it is worked out. */
   materialAt(place: Place): number | null
   setStepEnabled(stepId: string, enabled: boolean): void

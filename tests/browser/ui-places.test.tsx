@@ -88,3 +88,20 @@ test('strength is a place of its own: less than all needs no other', async () =>
   await key('{Delete}')
   expect(mask()).toBeUndefined()
 })
+
+test('where the only exposure is limited to a place, its lack elsewhere is told, and the place can move on to a step of its own', async () => {
+  const { add, mask, workbench } = await openExposure()
+  await add('Foliage')
+  const give = page.getByRole('button', { name: 'Give the places their own step' })
+  await expect.element(give).not.toBeInTheDocument()
+  workbench.setValues('exposureContrast-1', { exposureEv: 2 }, 'Exposure')
+  await expect.element(page.getByText(/lacks its exposure of \+2\.00 EV/)).toBeVisible()
+  expect(await brokenRules()).toEqual([])
+  await give.click()
+  expect(mask()).toBeUndefined()
+  const { chain, undoName } = workbench.edit.getState().shown!
+  const own = chain.find(({ id }) => id === workbench.session.getState().selectedStepId)!
+  expect([own.id, own.values.exposureEv, own.mask!.parts[0].kind]).toEqual(['exposureContrast-2', 0, 'foliage'])
+  expect(undoName).toBe('Places on a step of their own')
+  await expect.element(give).not.toBeInTheDocument()
+})

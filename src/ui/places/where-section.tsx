@@ -14,6 +14,7 @@ import { SliderRow } from '../controls/slider-row.tsx'
 import { ReachSwitch } from '../lights/reach-switch.tsx'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
 import { maskOf, useMaskGesture } from './mask-gesture.ts'
+import { OwnStepOffer } from './own-step-offer.tsx'
 import { PartCard } from './part-card.tsx'
 import { openPart } from './places-tool.ts'
 
@@ -78,6 +79,7 @@ export function WhereSection({ step }: { step: Step }) {
           ))}
         </ol>
       )}
+      <OwnStepOffer step={step} />
       <AddPlace step={step} />
       {hasParts && (
         <>
