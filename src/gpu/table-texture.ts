@@ -6,7 +6,11 @@ import type { Table } from '../operations/define.ts'
 /** RGB to RGBA, because three-channel 32-bit float textures are not offered in three dimensions. */
 function withFourth(rgb: Float32Array): Float32Array<ArrayBuffer> {
   const rgba = new Float32Array((rgb.length / 3) * 4)
-  for (let from = 0, to = 0; from < rgb.length; from += 3, to += 4) rgba.set(rgb.subarray(from, from + 3), to)
+  for (let from = 0, to = 0; from < rgb.length; from += 3, to += 4) {
+    rgba[to] = rgb[from]
+    rgba[to + 1] = rgb[from + 1]
+    rgba[to + 2] = rgb[from + 2]
+  }
   return rgba
 }
 

@@ -92,6 +92,7 @@ describe('saving a colour table', () => {
     await expect.element(dialog().getByRole('row', { name: 'of this frame 0.06 0.24 0.91' })).toBeVisible()
     await expect.element(dialog().getByRole('row', { name: 'spread evenly 0.09 0.36 1.82' })).toBeVisible()
     await expect.element(dialog().getByText(/ROMM RGB as encoded .* it comes nearest to the chain/)).toBeVisible()
+    await expect.element(dialog().getByText(/^12 % of the colours spread evenly lie outside/)).toBeVisible()
     expect(await brokenRules()).toEqual([])
   })
 

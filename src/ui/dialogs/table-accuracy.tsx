@@ -1,5 +1,6 @@
 // How far the file is from the chain, in numbers, over the frame's own colours and over even ones.
 import type { TableAccuracy } from '../../export/table-accuracy.ts'
+import type { TableFile } from '../../export/table-file.ts'
 import type { BakedTable } from './baked-table.ts'
 
 /** A difference to two digits behind the point; what is less than half of the last is no difference to speak of. */
@@ -20,15 +21,20 @@ function Row({ label, accuracy }: { label: string; accuracy: TableAccuracy | nul
   )
 }
 
-function outsideWords({ outside }: TableAccuracy): string | null {
-  if (outside < worthSaying) return null
-  const percent = outside < 0.01 ? 'Less than 1 %' : `${Math.round(outside * 100)} %`
-  return `${percent} of this frame’s colours lie outside the numbers of the file and end at its edge; they are not counted above.`
+const percentText = (share: number) => (share < 0.01 ? 'Less than 1 %' : `${Math.round(share * 100)} %`)
+
+/** What lies outside the file: of the frame before all, else of the even colours, which every space but a wide one cuts. */
+function outsideWords({ ofFrame, ofGrid }: Pick<TableFile, 'ofFrame' | 'ofGrid'>): string | null {
+  if (ofFrame.outside >= worthSaying)
+    return `${percentText(ofFrame.outside)} of this frame’s colours lie outside the numbers of the file and end at its edge; they are not counted above.`
+  if (ofGrid.outside >= worthSaying)
+    return `${percentText(ofGrid.outside)} of the colours spread evenly lie outside the numbers of the file, none of this frame’s to speak of; they are not counted above.`
+  return null
 }
 
 export function AccuracyTable({ baked }: { baked: BakedTable }) {
   const file = baked.state === 'done' ? baked.file : null
-  const outside = file && outsideWords(file.ofFrame)
+  const outside = file && outsideWords(file)
   return (
     <div className="map-accuracy" aria-busy={baked.state === 'working'}>
       <table>
