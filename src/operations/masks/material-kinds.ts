@@ -7,7 +7,7 @@ import { defineMaskKind, heldEnd, type PartNumbers } from './mask-kind.ts'
 /**
  * Where foliage begins and sky does behind 590 nm, in stops against grey: green foliage measures −.64…−1.29 there, bark, wood and
  * stone −.48…0, clear sky +.39…+.62 (computed from open spectra). Haze and thin cloud bring sky nearer to grey, and shade carries
- * grey towards sky.
+ * grey towards sky; the plane lifts the one and leaves out the other where it is uneven.
  */
 const foliageBorder = -0.5
 const skyBorder = 0.16
