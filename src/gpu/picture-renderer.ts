@@ -30,6 +30,8 @@ export interface PictureOptions {
 
 export interface PictureRenderer {
   readonly capabilities: Capabilities
+  /** Gives the canvas its size in device pixels while there is no frame, so that the first drawing need not: it takes a while. */
+  fit(width: number, height: number): void
   /** Shows another frame from the next drawing on; null shows the surround only. */
   setFrame(frame: PaintedFrame | null): void
   /** Draws at the next animation frame; of several requests only the last counts. */
@@ -73,9 +75,13 @@ export function createPictureRenderer(canvas: HTMLCanvasElement, options: Pictur
     waiting = []
   }
 
+  function sizeCanvas(width: number, height: number): void {
+    if (canvas.width !== width || canvas.height !== height) renderer.setSize(width, height, false)
+  }
+
   function fitCanvas({ view, screenSpace }: PictureRequest): void {
     if (gl.drawingBufferColorSpace !== screenSpace) gl.drawingBufferColorSpace = screenSpace
-    if (canvas.width !== view.width || canvas.height !== view.height) renderer.setSize(view.width, view.height, false)
+    sizeCanvas(view.width, view.height)
   }
 
   function drawFrame(current: FramePainter, wanted: PictureRequest): void {
@@ -142,6 +148,12 @@ export function createPictureRenderer(canvas: HTMLCanvasElement, options: Pictur
 
   return {
     capabilities,
+    fit(width, height) {
+      if (frame || gl.isContextLost()) return
+      sizeCanvas(width, height)
+      renderer.setRenderTarget(null)
+      renderer.clear()
+    },
     setFrame(next) {
       frame = next
       renewPainter()

@@ -47,10 +47,12 @@ export function createPicture(session: SessionStore, edits: EditStore, supplies:
 
   function redraw(): void {
     const history = shown && edits.history(shown.id)
-    if (!renderer || !canvas || !shown || !history) return
-    const { view, divide, clippingShown, screenSpace, reachOf, selectedStepId } = session.getState()
+    if (!renderer || !canvas) return
     const { width, height, devicePixelRatio } = viewport()
     if (width === 0 || height === 0) return
+    const pixels = { width: Math.round(width * devicePixelRatio), height: Math.round(height * devicePixelRatio) }
+    if (!shown || !history) return renderer.fit(pixels.width, pixels.height)
+    const { view, divide, clippingShown, screenSpace, reachOf, selectedStepId } = session.getState()
     const { left, top, scale } = layout(shown.frame.sensor)
     const { chain, isPassing } = chainInPicture(history.chain, session.getState())
     const first = drawnChain === null
@@ -67,8 +69,7 @@ export function createPicture(session: SessionStore, edits: EditStore, supplies:
       description: describe(isDivided ? history.chain : chain, shown.facts, options),
       second: isDivided ? { description: describe(chain, shown.facts, options), divide } : undefined,
       view: {
-        width: Math.round(width * devicePixelRatio),
-        height: Math.round(height * devicePixelRatio),
+        ...pixels,
         left: left * devicePixelRatio,
         top: top * devicePixelRatio,
         zoom: scale * devicePixelRatio,

@@ -29,14 +29,19 @@ function Row({ kind, name, gains, scale }: RowProps) {
   )
 }
 
+/** Alone in following the probe, so that the kept neutral's kelvin are not looked up again at every move. */
+function ProbeRow({ scale }: { scale: KelvinScale | null }) {
+  const probed = useSession((session) => session.probe?.neutral ?? null)
+  return <Row kind="probe" name="Probe" gains={probed} scale={scale} />
+}
+
 export function NeutralReadout({ scale, gains }: { scale: KelvinScale | null; gains: NeutralGains }) {
   const probing = useSession((session) => session.tool === 'probe')
-  const probed = useSession((session) => session.probe?.neutral ?? null)
   return (
     <>
       <dl className="readout">
         <Row kind="neutral" name="Kept" gains={gains} scale={scale} />
-        {probing && <Row kind="probe" name="Probe" gains={probed} scale={scale} />}
+        {probing && <ProbeRow scale={scale} />}
       </dl>
       {!scale && <p className="control-note">No kelvin: the file names no camera matrix.</p>}
     </>

@@ -18,7 +18,10 @@ export function StepPanel() {
   const section = useRef<HTMLElement>(null)
   const selectedId = selected?.step.id
   useEffect(() => {
-    if (selectedId !== undefined) section.current?.closest('.panel')?.scrollTo({ top: 0 })
+    if (selectedId === undefined) return
+    // With the next frame, which lays out the page anyway.
+    const scheduled = requestAnimationFrame(() => section.current?.closest('.panel')?.scrollTo({ top: 0 }))
+    return () => cancelAnimationFrame(scheduled)
   }, [selectedId])
   if (chain.length === 0) return null
   if (!selected) return <p className="panel-hint">Choose a step in the chain to see its controls.</p>
