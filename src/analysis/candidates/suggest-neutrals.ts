@@ -12,6 +12,7 @@ import { findModes } from './modes.ts'
 import { findFoliage, type MeasuredMode } from './offer-foliage.ts'
 import { bulgeWeights, neutralWeights, scoreMode, type ScoreWeights } from './score-mode.ts'
 import type { RememberedGrey, Suggestion, Suggestions } from './suggestion.ts'
+import { tellApart } from './tell-apart.ts'
 
 export interface SuggestionOptions {
   /** Cut-on of the filter; undefined where it is not known, 0 for none. */
@@ -72,9 +73,9 @@ export function suggestNeutrals(grid: CellGrid, noise: NoiseModel, options: Sugg
       return { mode, features, score: by(neutralWeights), bulgeScore: by(bulgeWeights) }
     })
     .sort((a, b) => b.score - a.score)
-  const neutrals = rank(measured).map((one) =>
-    makeSuggestion(cells, one, one.score, describeMode(one.features, filterNm)),
-  )
+  const ranked = rank(measured)
+  const reasons = tellApart(ranked.map(({ features }) => ({ features, reason: describeMode(features, filterNm) })))
+  const neutrals = ranked.map((one, i) => makeSuggestion(cells, one, one.score, reasons[i]))
   const foliage = measured.length ? findFoliage(measured, measured[0].mode, range, filterNm) : null
   const named = filterNm !== undefined && filterNm < foliageNamedBelowNm
   return {

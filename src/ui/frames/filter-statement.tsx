@@ -33,6 +33,8 @@ export function FilterStatement() {
         <Dialog aria-label="Filter in front of the lens" className="filter-choice">
           <ListBox
             aria-label="Cut-on wavelength"
+            // oxlint-disable-next-line jsx-a11y/no-autofocus -- the list is what the dialog was opened for
+            autoFocus
             className="list filter-list"
             layout="grid"
             selectionMode="single"

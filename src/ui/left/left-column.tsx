@@ -80,6 +80,7 @@ export function LeftColumn({ rooms = leftRooms, roomKey }: LeftColumnProps) {
         role={rooms.length > 1 ? 'tabpanel' : undefined}
         aria-labelledby={rooms.length > 1 ? `left-tab-${shown.id}` : undefined}
       >
+        {rooms.length > 1 && <h2 className="visually-hidden">{shown.title}</h2>}
         <Room key={`${shown.id} ${roomKey}`} />
       </div>
     </aside>

@@ -7,6 +7,7 @@ import { strokesToNumbers } from '../../analysis/two-lights/strokes.ts'
 import type { Place } from '../../workbench/session.ts'
 import { useChain } from '../chain/selected-step.ts'
 import { arrowTravel } from '../picture/arrow-travel.ts'
+import { useBorrowedFocus } from '../picture/borrowed-focus.ts'
 import { placeBeside } from '../picture/picture-place.ts'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
 import { brush, putBrushAway, stepBrushRadius } from './brush-tool.ts'
@@ -32,9 +33,9 @@ export function BrushLayer() {
   const step = chain.find(({ id }) => id === stepId)
   const radiusPx = radius * frameWidthPx
 
+  useBorrowedFocus(layer, step !== undefined)
   useEffect(() => {
     if (!step) return
-    layer.current?.focus({ preventScroll: true })
     setAt(view.fit ? { x: 0.5, y: 0.5 } : view.centre)
     // Only when the brush is taken up: moving the view must not move it.
     // oxlint-disable-next-line react-hooks/exhaustive-deps

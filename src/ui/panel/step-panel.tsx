@@ -19,6 +19,8 @@ export function StepPanel() {
   const selectedId = selected?.step.id
   useEffect(() => {
     if (selectedId === undefined) return
+    // The button that led here may have gone with the step before: keys go on from the new one's head.
+    if (document.activeElement === document.body) section.current?.focus({ preventScroll: true })
     // With the next frame, which lays out the page anyway.
     const scheduled = requestAnimationFrame(() => section.current?.closest('.panel')?.scrollTo({ top: 0 }))
     return () => cancelAnimationFrame(scheduled)
@@ -29,7 +31,7 @@ export function StepPanel() {
   const { above: Above, below: Below } = stepRooms[operation.id] ?? {}
 
   return (
-    <section ref={section} className="step-panel" aria-labelledby="step-title">
+    <section ref={section} className="step-panel" aria-labelledby="step-title" tabIndex={-1}>
       <header className="panel-head">
         <h2 id="step-title">{operation.title}</h2>
         {operation.place !== 'output' && (

@@ -1,11 +1,12 @@
 // Picking what a place is made of: a press in the picture, or arrow keys and Enter; Escape leaves it.
-import { useEffect, useRef, useState, type KeyboardEvent, type PointerEvent } from 'react'
+import { useRef, useState, type KeyboardEvent, type PointerEvent } from 'react'
 
 import type { Step } from '../../edits/stack.ts'
 import { maskKindById } from '../../operations/masks/mask.ts'
 import type { Place } from '../../workbench/session.ts'
 import { usePlacesOnScreen } from '../lights/places-on-screen.ts'
 import { arrowTravel } from '../picture/arrow-travel.ts'
+import { useBorrowedFocus } from '../picture/borrowed-focus.ts'
 import { placeBeside } from '../picture/picture-place.ts'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
 import { maskOf, withPart } from './mask-gesture.ts'
@@ -25,7 +26,7 @@ export function PartPickLayer({ step, index }: { step: Step; index: number }) {
   const [refusal, setRefusal] = useState('')
   const part = maskOf(step).parts[index]
   const { title } = maskKindById(part.kind)
-  useEffect(() => layer.current?.focus({ preventScroll: true }), [])
+  useBorrowedFocus(layer, true)
 
   const pick = (place: Place | null) => {
     if (!place) return
