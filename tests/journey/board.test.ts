@@ -2,11 +2,11 @@
 // and the board as one sheet, whose size exiftool reads.
 import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 
 import { layoutSheet } from '../../src/workbench/sheet-layout.ts'
 import { hasTool, readMetadata } from '../support/outside-tools.ts'
+import { press, tabTo } from '../support/page-keys.ts'
 import { pictureAgain, pictureOtherThan, restingPicture } from '../support/picture-on-page.ts'
 import { writeDng } from '../support/synthetic-dng.ts'
 import { syntheticMosaic } from '../support/synthetic-mosaic.ts'
@@ -20,25 +20,6 @@ beforeAll(async () => {
   site = await startWorkbenchSite()
 })
 afterAll(() => site?.close())
-
-/** Presses keys one after the other. */
-async function press(page: Page, ...keys: string[]): Promise<void> {
-  for (const key of keys) await page.keyboard.press(key)
-}
-
-/** Goes on, or back, with Tab until the focus is on what has this name. */
-async function tabTo(page: Page, name: RegExp, key: 'Tab' | 'Shift+Tab' = 'Tab'): Promise<void> {
-  const label = () =>
-    page.evaluate(() => {
-      const { activeElement } = document
-      return activeElement?.getAttribute('aria-label') ?? activeElement?.textContent ?? ''
-    })
-  for (let presses = 0; presses < 80; presses++) {
-    if (name.test(await label())) return
-    await page.keyboard.press(key)
-  }
-  throw new Error(`Tab does not come to ${name}.`)
-}
 
 it.skipIf(!hasTool('exiftool'))('goes from probe to sheet by keys alone (skipped without exiftool)', async () => {
   const { width, height, codes, cfa, black, white } = syntheticMosaic(720, 480)

@@ -23,10 +23,10 @@ export function pressProbeKey(heldMs: number): void {
   }
 }
 
-/** Rules broken on the page now; WCAG 2.0 to 2.2 at A and AA, as the axe-core rules implement them. */
-export async function brokenRules(): Promise<string[]> {
+/** Rules broken on the page now, or in what a selector names; WCAG 2.0 to 2.2 at A and AA, as the axe-core rules have them. */
+export async function brokenRules(within?: string): Promise<string[]> {
   const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa']
-  const { violations } = await axe.run(document, { runOnly: { type: 'tag', values: tags } })
+  const { violations } = await axe.run(within ?? document, { runOnly: { type: 'tag', values: tags } })
   return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html.slice(0, 120)).join(' | ')}`)
 }
 

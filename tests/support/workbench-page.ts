@@ -6,7 +6,7 @@ import { buildAndServePage, type PageServer } from '../../src/commands/page-serv
 
 export interface WorkbenchSite {
   /** A new page in a fresh profile; its errors and console errors are collected in `faults`. */
-  open(options?: { width?: number; height?: number }): Promise<{ page: Page; faults: string[] }>
+  open(options?: { width?: number; height?: number; hasTouch?: boolean }): Promise<{ page: Page; faults: string[] }>
   close(): Promise<void>
 }
 
@@ -20,8 +20,8 @@ export async function startWorkbenchSite(): Promise<WorkbenchSite> {
     args: chromiumArguments,
   })
   return {
-    async open({ width = 1280, height = 720 } = {}) {
-      const context = await browser.newContext({ viewport: { width, height }, acceptDownloads: true })
+    async open({ width = 1280, height = 720, hasTouch = false } = {}) {
+      const context = await browser.newContext({ viewport: { width, height }, hasTouch, acceptDownloads: true })
       await context.addInitScript(() => {
         for (const name of ['showOpenFilePicker', 'showSaveFilePicker', 'showDirectoryPicker'])
           delete (window as unknown as Record<string, unknown>)[name]

@@ -1,0 +1,67 @@
+// The bench by fingers alone in the real page: probing, keeping a mark and a neutral, and moving a mark along the board.
+import { writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import type { Page } from 'playwright-core'
+import { expect, it } from 'vitest'
+
+import { pictureOtherThan, restingPicture } from '../support/picture-on-page.ts'
+import { writeDng } from '../support/synthetic-dng.ts'
+import { syntheticMosaic } from '../support/synthetic-mosaic.ts'
+import { temporaryFolder } from '../support/temporary-folder.ts'
+import { startWorkbenchSite } from '../support/workbench-page.ts'
+
+const { width, height, codes, cfa, black, white } = syntheticMosaic(360, 240)
+const frame = join(temporaryFolder(), 'slope.dng')
+writeFileSync(frame, writeDng({ width, height, codes, cfa, black, white }))
+
+type Point = readonly [x: number, y: number]
+
+/** One finger down at `from`, resting there, moved in steps to `to` and lifted. */
+async function dragFinger(page: Page, from: Point, to: Point, restMs = 0): Promise<void> {
+  const fingers = await page.context().newCDPSession(page)
+  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', at?: Point) =>
+    fingers.send('Input.dispatchTouchEvent', { type, touchPoints: at ? [{ x: at[0], y: at[1] }] : [] })
+  await touch('touchStart', from)
+  await page.waitForTimeout(restMs)
+  const steps = 8
+  for (let i = 1; i <= steps; i++) {
+    const share = i / steps
+    await touch('touchMove', [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share])
+  }
+  await touch('touchEnd')
+}
+
+it('probes, keeps and puts marks in order by fingers alone', async () => {
+  const site = await startWorkbenchSite()
+  try {
+    const { page, faults } = await site.open({ hasTouch: true })
+    await page.locator('.start-ways input[type=file]:not([webkitdirectory])').setInputFiles(frame)
+    await page.getByRole('heading', { name: 'Neutral', exact: true }).waitFor()
+    const opened = await restingPicture(page)
+    const box = (await page.locator('#picture-area').boundingBox())!
+    const at = (x: number, y: number): Point => [box.x + box.width * x, box.y + box.height * y]
+
+    await page.getByRole('button', { name: 'Probe', exact: true }).tap()
+    await page.touchscreen.tap(...at(0.3, 0.4))
+    const roamed = await pictureOtherThan(page, opened)
+    await page.getByRole('button', { name: 'Keep as a mark', exact: true }).tap()
+    await dragFinger(page, at(0.3, 0.4), at(0.6, 0.6))
+    await pictureOtherThan(page, roamed)
+    await page.getByRole('button', { name: 'Keep as a mark', exact: true }).tap()
+    await page.getByRole('button', { name: 'Keep this neutral' }).tap()
+    await page.getByRole('button', { name: /^Undo: / }).waitFor()
+
+    const faces = page.locator('.mark .mark-face')
+    const names = () => page.locator('.mark .mark-name').allTextContents()
+    expect(await names()).toEqual(['A', 'B'])
+    const [first, second] = await Promise.all([faces.nth(0).boundingBox(), faces.nth(1).boundingBox()])
+    const middle = (face: { x: number; y: number; width: number; height: number } | null): Point => {
+      return [face!.x + face!.width / 2, face!.y + face!.height / 2]
+    }
+    await dragFinger(page, middle(first), middle(second), 700)
+    await expect.poll(names).toEqual(['B', 'A'])
+    expect(faults).toEqual([])
+  } finally {
+    await site.close()
+  }
+})
