@@ -33,8 +33,8 @@ function cutOff(): string[] {
 }
 
 async function judge(where: string, within?: string): Promise<void> {
-  expect(await brokenRules(within), where).toEqual([])
-  expect(cutOff(), where).toEqual([])
+  const found = { where, broken: await brokenRules(within), cutOff: cutOff() }
+  expect(found).toEqual({ where, broken: [], cutOff: [] })
 }
 
 describe.each(windows)('at %i × %i', (width, height) => {
