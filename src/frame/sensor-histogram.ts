@@ -16,20 +16,33 @@ interface CodeCounts {
   readonly white: number
 }
 
+/** Every row is read once; each of its photosites knows its kind by its place in the pattern. */
 function countMosaic(mosaic: MosaicData): CodeCounts[] {
   const { codes, width, height, white } = mosaic
   const { columns, rows, colours, black } = photositeTable(mosaic)
   const kinds = new Map<string, CodeCounts>()
-  colours.forEach((colour, entry) => {
+  const countsAt = colours.map((colour, entry) => {
     const key = `${colour} ${black[entry]}`
     const kind = kinds.get(key) ?? { colour, counts: new Uint32Array(CODES), black: black[entry], white }
     kinds.set(key, kind)
-    for (let y = Math.floor(entry / columns); y < height; y += rows) {
-      const end = (y + 1) * width
-      for (let i = y * width + (entry % columns); i < end; i += columns) kind.counts[codes[i]]++
-    }
+    return kind.counts
   })
+  for (let y = 0; y < height; y++) {
+    const row = countsAt.slice((y % rows) * columns, (y % rows) * columns + columns)
+    const end = (y + 1) * width
+    if (columns === 2) countPairs(codes, y * width, end, row[0], row[1])
+    else for (let i = y * width, at = 0; i < end; i++, at = at + 1 === columns ? 0 : at + 1) row[at][codes[i]]++
+  }
   return [...kinds.values()]
+}
+
+/** Counts the codes of a row in which two kinds of photosites alternate. */
+function countPairs(codes: Uint16Array, from: number, end: number, even: Uint32Array, odd: Uint32Array): void {
+  for (let i = from; i + 1 < end; i += 2) {
+    even[codes[i]]++
+    odd[codes[i + 1]]++
+  }
+  if ((end - from) % 2 === 1) even[codes[end - 1]]++
 }
 
 function countLinear({ codes, black, white }: LinearData): CodeCounts[] {
