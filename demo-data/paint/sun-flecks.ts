@@ -1,5 +1,6 @@
 // Flecks of sun in a tree's shade. A map of leaf area gives the mean share of sun behind a crown; through its gaps the sun
-// draws round images of itself, so the ground shows light and dark in patches that keep that mean.
+// draws round images of itself, so the ground shows light and dark in patches. As leaves clump, more light comes through than
+// evenly spread ones would let pass; under dense crowns the flecks are brighter still.
 import { noise2 } from './noise.ts'
 
 /** Leaves of trees stand in clumps, which let light pass as if there were only this share of them (tuned by eye). */
