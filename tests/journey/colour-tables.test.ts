@@ -1,20 +1,17 @@
 // Colour tables in the real page: one that is dropped changes the picture and is there after a reload, a broken one is refused by
 // line, and a step that was saved as a table holds its nodes and comes in again.
-import { readFileSync, writeFileSync } from 'node:fs'
+import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 
 import { pictureAgain, pictureOtherThan, restingPicture } from '../support/picture-on-page.ts'
-import { writeDng } from '../support/synthetic-dng.ts'
-import { syntheticMosaic } from '../support/synthetic-mosaic.ts'
+import { writeSlope } from '../support/slope-raw.ts'
 import { temporaryFolder } from '../support/temporary-folder.ts'
 import { startWorkbenchSite, type WorkbenchSite } from '../support/workbench-page.ts'
 
 const folder = temporaryFolder()
-const { width, height, codes, cfa, black, white } = syntheticMosaic(360, 240)
-const frame = join(folder, 'slope.dng')
-writeFileSync(frame, writeDng({ width, height, codes, cfa, black, white }))
+const frame = writeSlope(folder)
 
 /** Red and blue exchanged, in eight corners. */
 const exchange = 'TITLE "Exchange"\nLUT_3D_SIZE 2\n0 0 0\n0 0 1\n0 1 0\n0 1 1\n1 0 0\n1 0 1\n1 1 0\n1 1 1\n'

@@ -6,15 +6,12 @@ import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 
 import { pictureAgain, pictureOtherThan, restingPicture } from '../support/picture-on-page.ts'
-import { writeDng } from '../support/synthetic-dng.ts'
-import { syntheticMosaic } from '../support/synthetic-mosaic.ts'
+import { writeSlope } from '../support/slope-raw.ts'
 import { temporaryFolder } from '../support/temporary-folder.ts'
 import { startWorkbenchSite, type WorkbenchSite } from '../support/workbench-page.ts'
 
 const folder = temporaryFolder()
-const { width, height, codes, cfa, black, white } = syntheticMosaic(360, 240)
-const frame = join(folder, 'slope.dng')
-writeFileSync(frame, writeDng({ width, height, codes, cfa, black, white }))
+const frame = writeSlope(folder)
 
 const step = (operation: string, values: object) => ({
   id: `${operation}-1`,

@@ -1,6 +1,6 @@
 // The whole way by keys alone in the real page, from opening a raw file to the exported picture; the board has a journey of its
 // own. What comes out is read from the files that the page wrote, and from the canvas.
-import { readFileSync, writeFileSync } from 'node:fs'
+import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
@@ -8,15 +8,12 @@ import { afterAll, beforeAll, expect, it } from 'vitest'
 import { addStep, chooseListed, focusedName, press, tabTo } from '../support/page-keys.ts'
 import { redToBlue } from '../support/picture-colour.ts'
 import { pictureOtherThan, restingPicture } from '../support/picture-on-page.ts'
-import { writeDng } from '../support/synthetic-dng.ts'
-import { syntheticMosaic } from '../support/synthetic-mosaic.ts'
+import { writeSlope } from '../support/slope-raw.ts'
 import { temporaryFolder } from '../support/temporary-folder.ts'
 import { startWorkbenchSite, type WorkbenchSite } from '../support/workbench-page.ts'
 
 const folder = temporaryFolder()
-const { width, height, codes, cfa, black, white } = syntheticMosaic(360, 240)
-const frame = join(folder, 'slope.dng')
-writeFileSync(frame, writeDng({ width, height, codes, cfa, black, white }))
+const frame = writeSlope(folder)
 
 let site: WorkbenchSite
 beforeAll(async () => {

@@ -1,20 +1,17 @@
 // A colour map of one's own outlasts the page and goes from person to person: kept, laid on again to the same pixels, exported to a
 // file that can be read, removed, and brought back by handing that file over.
-import { readFileSync, writeFileSync } from 'node:fs'
+import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 
 import { pictureAgain, pictureOtherThan, restingPicture } from '../support/picture-on-page.ts'
-import { writeDng } from '../support/synthetic-dng.ts'
-import { syntheticMosaic } from '../support/synthetic-mosaic.ts'
+import { writeSlope } from '../support/slope-raw.ts'
 import { temporaryFolder } from '../support/temporary-folder.ts'
 import { startWorkbenchSite, type WorkbenchSite } from '../support/workbench-page.ts'
 
 const folder = temporaryFolder()
-const { width, height, codes, cfa, black, white } = syntheticMosaic(360, 240)
-const frame = join(folder, 'slope.dng')
-writeFileSync(frame, writeDng({ width, height, codes, cfa, black, white }))
+const frame = writeSlope(folder)
 
 let site: WorkbenchSite
 beforeAll(async () => {

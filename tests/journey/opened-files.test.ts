@@ -8,8 +8,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest'
 
 import { hasTool, readMetadata, structureFaults } from '../support/outside-tools.ts'
 import { pictureOtherThan, pointAt, restingPicture } from '../support/picture-on-page.ts'
-import { writeDng } from '../support/synthetic-dng.ts'
-import { syntheticMosaic } from '../support/synthetic-mosaic.ts'
+import { writeSlope } from '../support/slope-raw.ts'
 import { temporaryFolder } from '../support/temporary-folder.ts'
 import { startWorkbenchSite, type WorkbenchSite } from '../support/workbench-page.ts'
 
@@ -75,9 +74,7 @@ it('a file that is no raw says so where its picture would be, and another file o
   await page.getByRole('heading', { name: 'letter.dng could not be opened' }).waitFor()
   expect(await page.locator('.picture-state p').innerText()).toMatch(/letter\.dng/)
 
-  const { width, height, codes, cfa, black, white } = syntheticMosaic(360, 240)
-  const slope = join(folder, 'slope.dng')
-  writeFileSync(slope, writeDng({ width, height, codes, cfa, black, white }))
+  const slope = writeSlope(folder)
   await page.getByRole('button', { name: 'letter.dng', exact: true }).click()
   const chooser = page.waitForEvent('filechooser')
   await page.getByRole('button', { name: 'Open photographs…' }).click()

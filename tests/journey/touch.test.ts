@@ -1,18 +1,13 @@
 // The bench by fingers alone in the real page: probing, keeping a mark and a neutral, and moving a mark along the board.
-import { writeFileSync } from 'node:fs'
-import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 
 import { pictureOtherThan, restingPicture } from '../support/picture-on-page.ts'
-import { writeDng } from '../support/synthetic-dng.ts'
-import { syntheticMosaic } from '../support/synthetic-mosaic.ts'
+import { writeSlope } from '../support/slope-raw.ts'
 import { temporaryFolder } from '../support/temporary-folder.ts'
 import { startWorkbenchSite } from '../support/workbench-page.ts'
 
-const { width, height, codes, cfa, black, white } = syntheticMosaic(360, 240)
-const frame = join(temporaryFolder(), 'slope.dng')
-writeFileSync(frame, writeDng({ width, height, codes, cfa, black, white }))
+const frame = writeSlope(temporaryFolder())
 
 type Point = readonly [x: number, y: number]
 

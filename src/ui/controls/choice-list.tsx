@@ -11,13 +11,13 @@ interface ChoiceListProps {
   readonly options: readonly { readonly value: string; readonly label: string }[]
   readonly value: string
   /** Said where no option is the value. */
-  readonly placeholder?: string
+  readonly unchosen?: string
   readonly onChange: (value: string) => void
 }
 
-export function ChoiceList({ label, options, value, placeholder, onChange }: ChoiceListProps) {
+export function ChoiceList({ label, options, value, unchosen, onChange }: ChoiceListProps) {
   return (
-    <Select className="choice-row" placeholder={placeholder} value={value} onChange={(key) => onChange(String(key))}>
+    <Select className="choice-row" placeholder={unchosen} value={value} onChange={(key) => onChange(String(key))}>
       <Label className="control-label">{label}</Label>
       <Button className="button choice-button">
         <SelectValue />

@@ -40,7 +40,7 @@ export function TableRoom({ step }: StepRoomProps) {
           label="Table"
           options={options}
           value={tableId}
-          placeholder="none yet"
+          unchosen="none yet"
           onChange={(id) => workbench.chooseTable(step.id, id)}
         />
       )}
