@@ -61,8 +61,13 @@ function curveOf(tag: Tag): Curve {
   throw new RangeError(`A curve of type “${tag.type}” is not known.`)
 }
 
-/** The description, of version 2 (`desc`) or 4 (`mluc`). */
+/** The description, of version 2 (`desc`) or 4 (`mluc`); what stands behind a closing 0 is not its text. */
 function nameOf(tag: Tag | undefined): string {
+  const [text] = describedBy(tag).split('\0')
+  return text.trim() || 'unnamed'
+}
+
+function describedBy(tag: Tag | undefined): string {
   if (tag?.type === 'desc') return textAt(tag.view, tag.at + 12, Math.max(tag.view.getUint32(tag.at + 8) - 1, 0))
   if (tag?.type !== 'mluc') return 'unnamed'
   const length = tag.view.getUint32(tag.at + 20)

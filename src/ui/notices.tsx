@@ -1,26 +1,51 @@
-// Messages of the program: spoken politely, shown over the surround, gone when dismissed.
+// Messages of the program: spoken politely, the newest in sight, earlier ones folded behind it, gone when dismissed.
 import { CircleAlert, Info, X } from 'lucide-react'
+import { useState } from 'react'
+import { Button } from 'react-aria-components/Button'
 
+import type { Notice } from '../workbench/session.ts'
 import { IconButton } from './icon-button.tsx'
 import { useSession, useWorkbench } from './workbench-context.tsx'
+
+function NoticeCard({ notice, dismiss }: { notice: Notice; dismiss: () => void }) {
+  return (
+    <div className="notice" data-tone={notice.tone}>
+      {notice.tone === 'problem' ? <CircleAlert aria-hidden="true" /> : <Info aria-hidden="true" />}
+      <p>
+        {notice.tone === 'problem' && <span className="visually-hidden">Problem: </span>}
+        {notice.text}
+      </p>
+      <IconButton label="Dismiss" onPress={dismiss}>
+        <X />
+      </IconButton>
+    </div>
+  )
+}
 
 export function Notices() {
   const workbench = useWorkbench()
   const notices = useSession((session) => session.notices)
+  const [seesEarlier, setSeesEarlier] = useState(false)
+  const earlier = notices.length - 1
+  const seen = seesEarlier ? notices : notices.slice(-1)
+  const dismiss = (notice: Notice) => workbench.dismissNotice(notice.id)
   return (
-    <div className="notices" role="log" aria-live="polite" aria-label="Messages">
-      {notices.map((notice) => (
-        <div key={notice.id} className="notice" data-tone={notice.tone}>
-          {notice.tone === 'problem' ? <CircleAlert aria-hidden="true" /> : <Info aria-hidden="true" />}
-          <p>
-            {notice.tone === 'problem' && <span className="visually-hidden">Problem: </span>}
-            {notice.text}
-          </p>
-          <IconButton label="Dismiss" onPress={() => workbench.dismissNotice(notice.id)}>
-            <X />
-          </IconButton>
+    <div className="notices">
+      {earlier > 0 && (
+        <div className="notices-earlier">
+          <Button className="button quiet" aria-expanded={seesEarlier} onPress={() => setSeesEarlier(!seesEarlier)}>
+            {seesEarlier ? 'Only the newest' : `${earlier} earlier`}
+          </Button>
+          <Button className="button quiet" onPress={() => notices.forEach(dismiss)}>
+            Dismiss all
+          </Button>
         </div>
-      ))}
+      )}
+      <div className="notices-list" role="log" aria-live="polite" aria-label="Messages">
+        {seen.map((notice) => (
+          <NoticeCard key={notice.id} notice={notice} dismiss={() => dismiss(notice)} />
+        ))}
+      </div>
     </div>
   )
 }

@@ -66,6 +66,20 @@ describe('bench', () => {
       ['dismissNotice', 'b'],
     ])
   })
+
+  it('shows the newest message, earlier ones when asked, and dismisses all', async () => {
+    const { callsOf, workbench } = await openBench()
+    const texts = ['First.', 'Second.', 'Third.']
+    workbench.session.setState({ notices: texts.map((text) => ({ id: text, tone: 'problem', text })) })
+    const messages = page.getByRole('log', { name: 'Messages' })
+    await expect.element(messages.getByText('Third.')).toBeVisible()
+    await expect.element(messages.getByText('First.')).not.toBeInTheDocument()
+    await page.getByRole('button', { name: '2 earlier' }).click()
+    await expect.element(messages.getByText('First.')).toBeVisible()
+    expect(await brokenRules()).toEqual([])
+    await page.getByRole('button', { name: 'Dismiss all' }).click()
+    expect(callsOf('dismissNotice').map(([, id]) => id)).toEqual(texts)
+  })
 })
 
 describe('dialogs', () => {

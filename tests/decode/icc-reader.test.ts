@@ -58,8 +58,23 @@ describe.skipIf(!hasTool('transicc'))('XYZ of profiles (skipped without transicc
 })
 
 it('names come out of both kinds of description', () => {
-  expect(readIccProfile(iccProfile(OUTPUT_SPACES['display-p3']))?.name).toBe('Rimeleaf Display P3')
+  const profile = Uint8Array.from(iccProfile(OUTPUT_SPACES['display-p3']))
+  expect(readIccProfile(profile)?.name).toBe('Rimeleaf Display P3')
+  // ICC.1:2001-04 6.5.17: the count holds the closing 0. Some writers count one more.
+  const view = new DataView(profile.buffer)
+  const at = descriptionOffset(view)
+  for (const count of [6, 7]) {
+    profile.set(new TextEncoder().encode('desc\0\0\0\0\0\0\0\0Heath\0\0'), at)
+    view.setUint32(at + 8, count)
+    expect(readIccProfile(profile)?.name).toBe('Heath')
+  }
 })
+
+/** Where the element of the description begins (ICC.1:2022 7.3). */
+function descriptionOffset(view: DataView): number {
+  const entries = Array.from({ length: view.getUint32(128) }, (_, i) => 132 + 12 * i)
+  return view.getUint32(entries.find((entry) => view.getUint32(entry) === 0x64657363)! + 4)
+}
 
 it('profiles cut short or changed are left out or finite', () => {
   const whole = iccProfile(OUTPUT_SPACES.romm)
