@@ -3,7 +3,7 @@
 import type { CellGrid } from '../../frame/cell-grid.ts'
 import type { NoiseModel } from '../../frame/frame.ts'
 import { measureBulge } from './bulge.ts'
-import { type ColourCells, readColourCells } from './colour-cells.ts'
+import { readColourCells } from './colour-cells.ts'
 import { colourRange } from './colour-range.ts'
 import { describeMode, foliageNamedBelowNm } from './describe-mode.ts'
 import { modeFeatures } from './mode-features.ts'
@@ -29,13 +29,13 @@ const sameColour = 0.05
 const bulgePlace = 2
 
 function makeSuggestion(
-  cells: ColourCells,
   { mode, features }: MeasuredMode,
+  place: Suggestion['place'],
   score: number,
   reason: string,
 ): Suggestion {
   const { u, v } = mode
-  return { place: modePlace(cells, mode), u, v, redStops: -u, blueStops: -v, score, area: features.area, reason }
+  return { place, u, v, redStops: -u, blueStops: -v, score, area: features.area, reason }
 }
 
 interface ScoredMode extends MeasuredMode {
@@ -74,13 +74,18 @@ export function suggestNeutrals(grid: CellGrid, noise: NoiseModel, options: Sugg
     })
     .sort((a, b) => b.score - a.score)
   const ranked = rank(measured)
-  const reasons = tellApart(ranked.map(({ features }) => ({ features, reason: describeMode(features, filterNm) })))
-  const neutrals = ranked.map((one, i) => makeSuggestion(cells, one, one.score, reasons[i]))
+  const places = ranked.map(({ mode }) => modePlace(cells, mode))
+  const reasons = tellApart(
+    ranked.map(({ features }, i) => ({ features, place: places[i], reason: describeMode(features, filterNm) })),
+  )
+  const neutrals = ranked.map((one, i) => makeSuggestion(one, places[i], one.score, reasons[i]))
   const foliage = measured.length ? findFoliage(measured, measured[0].mode, range, filterNm) : null
   const named = filterNm !== undefined && filterNm < foliageNamedBelowNm
   return {
     neutrals,
-    foliage: foliage && makeSuggestion(cells, foliage, 0, named ? 'foliage' : 'lowest red to blue, textured'),
+    foliage:
+      foliage &&
+      makeSuggestion(foliage, modePlace(cells, foliage.mode), 0, named ? 'foliage' : 'lowest red to blue, textured'),
     colourLeft: range.deciles >= leastColour,
   }
 }

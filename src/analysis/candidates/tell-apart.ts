@@ -1,9 +1,11 @@
-// Suggestions that the same words speak for get one more that can be checked by looking: brighter, larger, redder.
+// Suggestions that the same words speak for get one more that can be checked by looking: brighter, where it lies, larger, redder.
 import type { ModeFeatures } from './mode-features.ts'
 
 export interface Described {
   readonly reason: string
   readonly features: ModeFeatures
+  /** x and y, 0…1 of the upright frame. */
+  readonly place: readonly [x: number, y: number]
 }
 
 interface Measure {
@@ -16,9 +18,15 @@ interface Measure {
   readonly highest: string
 }
 
-/** In the order in which an eye is quick at them. Colours that are offered always differ in the last. */
+const brightness: Measure = {
+  of: (at) => at.brightStops,
+  leastGap: 0.3,
+  higher: 'brighter',
+  lower: 'darker',
+  highest: 'brightest',
+}
+/** In the order in which an eye is quick at them, where brightness and place do not part. Colours that are offered always differ in the last. */
 const measures: readonly Measure[] = [
-  { of: (at) => at.brightStops, leastGap: 0.3, higher: 'brighter', lower: 'darker', highest: 'brightest' },
   {
     of: (at) => Math.log2(at.area),
     leastGap: 0.5,
@@ -36,20 +44,32 @@ const measures: readonly Measure[] = [
 ]
 const ranks = ['', 'second ', 'third ', 'fourth ', 'fifth ', 'sixth ', 'seventh ', 'eighth ']
 
-/** The word of each of `group`, which all bear the same reason. */
-function wordsFor(group: readonly Described[]): readonly string[] {
-  const orders = measures.map((measure) => {
-    const values = group.map(({ features }) => measure.of(features))
-    return { measure, values, order: [...values].sort((a, b) => b - a) }
-  })
-  const clear = orders.find(({ measure, order }) =>
-    order.every((v, i) => i === 0 || order[i - 1] - v >= measure.leastGap),
-  )
-  const { measure, values, order } = clear ?? orders.at(-1)!
-  return values.map((value) => {
+function ranked(group: readonly Described[], measure: Measure) {
+  const values = group.map(({ features }) => measure.of(features))
+  const order = [...values].sort((a, b) => b - a)
+  const isClear = order.every((v, i) => i === 0 || order[i - 1] - v >= measure.leastGap)
+  const words = values.map((value) => {
     const rank = order.indexOf(value)
     return group.length === 2 ? [measure.higher, measure.lower][rank] : `${ranks[rank]}${measure.highest}`
   })
+  return { isClear, words }
+}
+
+/** The third of the frame that a place lies in: “top left”, “right”, “middle”. */
+function thirdOf([x, y]: Described['place']): string {
+  const row = ['top', '', 'bottom'][Math.min(Math.floor(3 * y), 2)]
+  const column = ['left', '', 'right'][Math.min(Math.floor(3 * x), 2)]
+  return [row, column].filter(Boolean).join(' ') || 'middle'
+}
+
+/** The word of each of `group`, which all bear the same reason. */
+function wordsFor(group: readonly Described[]): readonly string[] {
+  const byBrightness = ranked(group, brightness)
+  if (byBrightness.isClear) return byBrightness.words
+  const thirds = group.map(({ place }) => thirdOf(place))
+  if (new Set(thirds).size === group.length) return thirds
+  const orders = measures.map((measure) => ranked(group, measure))
+  return (orders.find(({ isClear }) => isClear) ?? orders.at(-1)!).words
 }
 
 /** The reasons in the same order, those that several share made longer; at most eight may share one. */
