@@ -67,9 +67,9 @@ function wordsFor(group: readonly Described[]): readonly string[] {
   const byBrightness = ranked(group, brightness)
   if (byBrightness.isClear) return byBrightness.words
   const thirds = group.map(({ place }) => thirdOf(place))
-  if (new Set(thirds).size === group.length) return thirds
   const orders = measures.map((measure) => ranked(group, measure))
-  return (orders.find(({ isClear }) => isClear) ?? orders.at(-1)!).words
+  const { words } = orders.find(({ isClear }) => isClear) ?? orders.at(-1)!
+  return thirds.map((third, i) => (thirds.filter((other) => other === third).length === 1 ? third : words[i]))
 }
 
 /** The reasons in the same order, those that several share made longer; at most eight may share one. */
