@@ -8,13 +8,27 @@ import { IconButton } from './icon-button.tsx'
 import { useSession, useWorkbench } from './workbench-context.tsx'
 
 function NoticeCard({ notice, dismiss }: { notice: Notice; dismiss: () => void }) {
+  const { answer } = notice
   return (
     <div className="notice" data-tone={notice.tone}>
       {notice.tone === 'problem' ? <CircleAlert aria-hidden="true" /> : <Info aria-hidden="true" />}
-      <p>
-        {notice.tone === 'problem' && <span className="visually-hidden">Problem: </span>}
-        {notice.text}
-      </p>
+      <div className="notice-words">
+        <p>
+          {notice.tone === 'problem' && <span className="visually-hidden">Problem: </span>}
+          {notice.text}
+        </p>
+        {answer && (
+          <Button
+            className="button"
+            onPress={() => {
+              answer.act()
+              dismiss()
+            }}
+          >
+            {answer.words}
+          </Button>
+        )}
+      </div>
       <IconButton label="Dismiss" onPress={dismiss}>
         <X />
       </IconButton>

@@ -6,6 +6,7 @@ import type { Step } from '../operations/step.ts'
 import { type Edit, EditFault, type NamedTable, tableIdsOf } from '../roll/edit.ts'
 import { contentWithoutTables, readContent } from '../roll/edit-content.ts'
 import type { KeptStore } from '../roll/kept-store.ts'
+import { listenToOtherWindows } from './other-windows.ts'
 import { notify, type SessionStore } from './session-store.ts'
 import type { SupplyStore } from './supply-store.ts'
 import type { Workbench } from './workbench.ts'
@@ -68,6 +69,17 @@ export function createKeeping({ session, edits, supplies, store }: KeepingContex
     return { filterNm, chain, marks: edits.marks(id), tables: {}, madeOn }
   }
 
+  const otherWindows = listenToOtherWindows((fingerprint) => {
+    const frame = [...followed.values()].find((frame) => frame.fingerprint === fingerprint)
+    if (!frame) return
+    const what = `“${frame.fileName}” is open in another window too, and its edit was changed there.`
+    notify(
+      session,
+      'problem',
+      `${what} Kept for the next time is whichever of the two changes last; close one of them.`,
+    )
+  })
+
   const isSame = (a: Edit | null, b: Edit | null) =>
     a?.chain === b?.chain && a?.marks === b?.marks && a?.filterNm === b?.filterNm
 
@@ -85,7 +97,11 @@ export function createKeeping({ session, edits, supplies, store }: KeepingContex
       frame.written = edit
       store
         .keepEdit(frame.fingerprint, contentWithoutTables(edit))
-        .then(() => session.getState().keepsEdits || session.setState({ keepsEdits: true }), complain)
+        .then(() => {
+          otherWindows.tellWritten(frame.fingerprint)
+          if (!session.getState().keepsEdits) session.setState({ keepsEdits: true })
+        })
+        .catch(complain)
     }
   }
 

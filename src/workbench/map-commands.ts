@@ -87,7 +87,16 @@ export function createMapCommands({ session, edit, edits, keeping, store }: MapC
       const trimmed = name.trim()
       if (trimmed) change((maps) => maps.map((map) => (map.id === mapId ? { ...map, name: trimmed } : map)))
     },
-    removeMap: (mapId) => change((maps) => maps.filter(({ id }) => id !== mapId)),
+    removeMap(mapId) {
+      const at = own().findIndex(({ id }) => id === mapId)
+      if (at < 0) return
+      const map = own()[at]
+      change((maps) => maps.filter(({ id }) => id !== mapId))
+      notify(session, 'note', `“${map.name}” left the shelf.`, {
+        words: 'Put it back',
+        act: () => change((maps) => maps.toSpliced(at, 0, map)),
+      })
+    },
 
     async exportMaps(mapIds) {
       const maps = own().filter(({ id }) => mapIds.includes(id))

@@ -48,11 +48,11 @@ export function setEntryState(store: SessionStore, id: string, state: EntryState
 }
 
 /** Shows a message. The same text is not shown twice at once; a note makes way for the next message, a problem stays. */
-export function notify(store: SessionStore, tone: Notice['tone'], text: string): void {
+export function notify(store: SessionStore, tone: Notice['tone'], text: string, answer?: Notice['answer']): void {
   store.setState((session) => {
     if (session.notices.some((notice) => notice.text === text)) return session
     const staying = session.notices.filter((notice) => notice.tone === 'problem')
-    return { notices: [...staying, { id: crypto.randomUUID(), tone, text }] }
+    return { notices: [...staying, { id: crypto.randomUUID(), tone, text, answer }] }
   })
 }
 

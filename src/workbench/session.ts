@@ -94,6 +94,8 @@ export interface Notice {
   readonly id: string
   readonly tone: 'problem' | 'note'
   readonly text: string
+  /** One thing that can be done about it, in words for a button. */
+  readonly answer?: { readonly words: string; readonly act: () => void }
 }
 
 /** A colour table that can be chosen; its numbers lie in the supply store. */

@@ -87,3 +87,17 @@ it('forgets everything, and does not write open frames again until they change',
   expect(await page.keeping.countKept()).toBe(0)
   expect(page.edits.history('one')?.chain).toBe(chain)
 })
+
+it('says once where another window changes the edit of a file that is open here too', async () => {
+  const here = openPage()
+  work(here)
+  await vi.waitFor(async () => expect(await here.keeping.countKept()).toBe(1))
+  const there = openPage()
+  work(there)
+  await vi.waitFor(() =>
+    expect(noticesOf(here)).toEqual([expect.stringMatching(/“dune.dng” is open in another window/)]),
+  )
+  there.edits.apply('one', 'Hue turn', (now) => addStep(now, 'hueTurn'))
+  await vi.waitFor(async () => expect(await there.store.edit(fingerprint)).toMatchObject({ chain: { length: 3 } }))
+  expect(noticesOf(here)).toHaveLength(1)
+})

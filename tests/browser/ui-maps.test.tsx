@@ -52,7 +52,7 @@ it('by keys alone: arrows go from map to map and show them, Enter lays one on', 
   expect(workbench.session.getState().preview).toBeNull()
 })
 
-it('the frame’s mapping is kept as a map of one’s own, named in place, and removed', async () => {
+it('the frame’s mapping is kept as a map of one’s own, named in place, removed, and put back', async () => {
   const { chain, maps } = await openShelf()
   await page.getByRole('button', { name: 'Keep the frame’s mapping as a map' }).click()
   await key('Winter on the mere{Enter}')
@@ -61,6 +61,8 @@ it('the frame’s mapping is kept as a map of one’s own, named in place, and r
   await page.getByRole('button', { name: 'More for Winter on the mere' }).click()
   await page.getByRole('menuitem', { name: 'Remove from the shelf' }).click()
   expect(maps()).toEqual([])
+  await page.getByRole('button', { name: 'Put it back' }).click()
+  expect(maps().map(({ name }) => name)).toEqual(['Winter on the mere'])
 })
 
 it('maps are read in from a file, and a file without maps says why', async () => {
