@@ -12,22 +12,29 @@ const small = 0.01
 const neutralAlong = 0.65
 const middle = 0.25
 
+/** More words than this are not read beside a small picture (our choice). */
+const mostWords = 3
+
+/** Where a colour lies between foliage and sky. From about 700 nm the two ends are no longer foliage and sky for certain. */
+function alongWord(along: number, named: boolean): string {
+  if (Math.abs(along - neutralAlong) < middle) return named ? 'between foliage and sky' : ''
+  if (along < 0.2) return named ? 'close to foliage' : 'low red to blue'
+  if (along > 0.95) return named ? 'close to the sky' : 'high red to blue'
+  return ''
+}
+
 /** Words from what counts most to what counts least; `filterNm` undefined where the filter is not known. */
-export function describeMode(features: ModeFeatures, filterNm: number | undefined): string {
-  const { brightStops, texture, area, along } = features
-  const words: string[] = []
-  if (brightStops > bright) words.push('bright')
-  else if (brightStops < dark) words.push('dark')
-  if (texture < even) words.push('even')
-  else if (texture > textured) words.push('textured')
-  if (area > large) words.push('large area')
-  else if (area < small) words.push('small area')
-  // From about 700 nm the two ends are no longer foliage and sky for certain.
-  const named = filterNm !== undefined && filterNm < foliageNamedBelowNm
-  if (Math.abs(along - neutralAlong) < middle) words.push(named ? 'between foliage and sky' : 'mid-range red to blue')
-  else if (along < 0.2) words.push(named ? 'close to foliage' : 'low red to blue')
-  else if (along > 0.95) words.push(named ? 'close to the sky' : 'high red to blue')
-  return words.join(', ')
+export function describeMode(
+  { brightStops, texture, area, along }: ModeFeatures,
+  filterNm: number | undefined,
+): string {
+  const words = [
+    brightStops > bright ? 'bright' : brightStops < dark ? 'dark' : '',
+    alongWord(along, filterNm !== undefined && filterNm < foliageNamedBelowNm),
+    texture < even ? 'even' : texture > textured ? 'textured' : '',
+    area > large ? 'large area' : area < small ? 'small area' : '',
+  ]
+  return words.filter(Boolean).slice(0, mostWords).join(', ')
 }
 
 /** Cut-on from which foliage can no longer be told by colour: wrong offers rise from 3 % to 20 % of simulated scenes. */

@@ -12,7 +12,7 @@ export interface Suggestion {
   readonly score: number
   /** Share of the frame's usable cells that have this colour, 0…1. */
   readonly area: number
-  /** What speaks for it, for people, without a full stop: “bright, even, between foliage and sky”. */
+  /** What speaks for it, for people, without a full stop: “bright, between foliage and sky, even”. */
   readonly reason: string
 }
 

@@ -65,7 +65,9 @@ function thirdOf([x, y]: Described['place']): string {
 /** The word of each of `group`, which all bear the same reason. */
 function wordsFor(group: readonly Described[]): readonly string[] {
   const byBrightness = ranked(group, brightness)
-  if (byBrightness.isClear) return byBrightness.words
+  // “Bright, darker” would read like a slip.
+  const isSaid = /bright|dark/.test(group[0].reason)
+  if (byBrightness.isClear && !isSaid) return byBrightness.words
   const thirds = group.map(({ place }) => thirdOf(place))
   const orders = measures.map((measure) => ranked(group, measure))
   const { words } = orders.find(({ isClear }) => isClear) ?? orders.at(-1)!
