@@ -9,7 +9,7 @@ import { chooseBand, screen, setHuePick } from '../screen-store.ts'
 import { partOf, useGesture } from './gesture.ts'
 import { HueEnd } from './hue-end.tsx'
 import { HueRail } from './hue-rail.tsx'
-import type { NumbersEditorProps } from './numbers-editors.ts'
+import type { NumbersEditorProps } from './numbers-editor-props.ts'
 import { SliderRow } from './slider-row.tsx'
 
 const rows = {

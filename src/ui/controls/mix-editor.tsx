@@ -18,7 +18,7 @@ import { determinant, multiply, type Mat3 } from '../../math/mat3.ts'
 import { formatNumber } from '../format-number.ts'
 import { useGesture } from './gesture.ts'
 import { MixCell } from './mix-cell.tsx'
-import type { NumbersEditorProps } from './numbers-editors.ts'
+import type { NumbersEditorProps } from './numbers-editor-props.ts'
 import { PartialExchange } from './partial-exchange.tsx'
 
 const channels = ['Red', 'Green', 'Blue'] as const

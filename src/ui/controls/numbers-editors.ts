@@ -3,13 +3,8 @@ import type { ComponentType } from 'react'
 
 import { HueBandsEditor } from './hue-bands-editor.tsx'
 import { CurveEditor } from '../tones/curve-editor.tsx'
+import type { NumbersEditorProps } from './numbers-editor-props.ts'
 import { MixEditor } from './mix-editor.tsx'
-
-export interface NumbersEditorProps {
-  readonly stepId: string
-  readonly controlKey: string
-  readonly numbers: readonly number[]
-}
 
 export const numbersEditors: Readonly<Record<string, ComponentType<NumbersEditorProps>>> = {
   'channelMix rows': MixEditor,

@@ -3,7 +3,7 @@
 import { areTwoLights, lightDistance, lightMarkOf } from '../../analysis/two-lights/light-marks.ts'
 import type { Step } from '../../edits/stack.ts'
 import { formatNumber } from '../format-number.ts'
-import type { StepRoomProps } from '../panel/step-rooms.ts'
+import type { StepRoomProps } from '../panel/step-room-props.ts'
 import { LightPickRow } from './light-pick-row.tsx'
 import { ReachSwitch } from './reach-switch.tsx'
 import { ShadeBrush } from './shade-brush.tsx'

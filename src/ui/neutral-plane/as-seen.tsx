@@ -3,7 +3,7 @@ import type { SliderControl } from '../../operations/define.ts'
 import type { NeutralOutlook, SeenShift } from '../../workbench/neutral-outlook.ts'
 import { NumberField } from '../controls/number-field.tsx'
 import { ScaleSlider } from '../controls/scale-slider.tsx'
-import type { StepRoomProps } from '../panel/step-rooms.ts'
+import type { StepRoomProps } from '../panel/step-room-props.ts'
 import { useSeenShift } from './seen-shift.ts'
 import { useOutlook } from './use-outlook.ts'
 

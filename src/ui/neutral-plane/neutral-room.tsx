@@ -3,7 +3,7 @@
 import { Button } from 'react-aria-components/Button'
 
 import { SecondLightDoor } from '../lights/second-light-door.tsx'
-import type { StepRoomProps } from '../panel/step-rooms.ts'
+import type { StepRoomProps } from '../panel/step-room-props.ts'
 import { openDialog } from '../screen-store.ts'
 import { AsSeen } from './as-seen.tsx'
 import { NeutralPlane } from './neutral-plane.tsx'

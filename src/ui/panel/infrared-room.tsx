@@ -6,7 +6,7 @@ import type { Chain } from '../../edits/stack.ts'
 import type { FrameFacts } from '../../frame/frame.ts'
 import { useChain } from '../chain/selected-step.ts'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
-import type { StepRoomProps } from './step-rooms.ts'
+import type { StepRoomProps } from './step-room-props.ts'
 
 /** What the chain's neutral takes for grey, in stops against green; the opening neutral where it is off. */
 function greyOf(chain: Chain, facts: FrameFacts): readonly [number, number] {

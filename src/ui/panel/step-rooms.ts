@@ -1,7 +1,6 @@
 // What a step shows beside its controls: by operation, one line each. `above` stands before the controls, `below` after them.
 import type { ComponentType } from 'react'
 
-import type { Step } from '../../edits/stack.ts'
 import { InfraredRoom } from './infrared-room.tsx'
 import { LightPicks, ShadePlace } from '../lights/second-light-rooms.tsx'
 import { ForgetTable, TableRoom } from '../tables/table-room.tsx'
@@ -9,13 +8,11 @@ import { CurvePointsRoom } from '../tones/curve-points-room.tsx'
 import { GreyResponse } from '../tones/grey-response.tsx'
 import { TonalWeights } from '../tones/tonal-weights.tsx'
 import { NeutralRoom } from '../neutral-plane/neutral-room.tsx'
+import type { StepRoomProps } from './step-room-props.ts'
 import { InversionShortcut, ProbeShortcut } from './step-shortcuts.tsx'
 import { StrengthRoom } from './strength-room.tsx'
 import { VisibleRoom } from './visible-room.tsx'
 
-export interface StepRoomProps {
-  readonly step: Step
-}
 interface StepRooms {
   readonly above?: ComponentType<StepRoomProps>
   readonly below?: ComponentType<StepRoomProps>

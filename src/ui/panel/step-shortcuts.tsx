@@ -4,7 +4,7 @@ import { Button } from 'react-aria-components/Button'
 import { formatNumber } from '../format-number.ts'
 import { endProbe, startProbe } from '../picture/probe-tool.ts'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
-import type { StepRoomProps } from './step-rooms.ts'
+import type { StepRoomProps } from './step-room-props.ts'
 
 /** The probe's own values, while the controls below go on showing the kept ones. */
 function ProbeValues() {

@@ -4,7 +4,7 @@ import { meanLevel, openingNeutral } from '../../operations/neutral.ts'
 import { describe } from '../../pipeline/describe.ts'
 import { useChain } from '../chain/selected-step.ts'
 import { useSession } from '../workbench-context.tsx'
-import type { StepRoomProps } from './step-rooms.ts'
+import type { StepRoomProps } from './step-room-props.ts'
 
 /** How far below the mean the note looks into the shadows, in stops (our choice). */
 const shadowStops = 4

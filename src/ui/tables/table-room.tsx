@@ -5,7 +5,7 @@ import { Button } from 'react-aria-components/Button'
 import { FileTrigger } from 'react-aria-components/FileTrigger'
 
 import { ChoiceList } from '../controls/choice-list.tsx'
-import type { StepRoomProps } from '../panel/step-rooms.ts'
+import type { StepRoomProps } from '../panel/step-room-props.ts'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
 import { tableWords } from './table-words.ts'
 

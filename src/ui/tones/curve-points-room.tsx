@@ -3,7 +3,7 @@
 import { Button } from 'react-aria-components/Button'
 
 import { pointsAt } from '../../operations/tone-curve.ts'
-import type { StepRoomProps } from '../panel/step-rooms.ts'
+import type { StepRoomProps } from '../panel/step-room-props.ts'
 import { shareText } from '../readings/share-text.ts'
 import { useLevelSpread } from './use-level-spread.ts'
 import { useWorkbench } from '../workbench-context.tsx'

@@ -2,7 +2,7 @@
 import type { TracedColour } from '../../pipeline/trace-chain.ts'
 import { greyShares } from '../../operations/black-and-white.ts'
 import { formatNumber } from '../format-number.ts'
-import type { StepRoomProps } from '../panel/step-rooms.ts'
+import type { StepRoomProps } from '../panel/step-room-props.ts'
 import { cssColour, usePlaceColours } from '../readings/place-colours.ts'
 
 /** OKLab lightness of a grey in %, the cube root of its level. */

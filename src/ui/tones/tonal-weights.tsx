@@ -1,6 +1,6 @@
 // Where shadows, midtones and highlights lie: their weights over the levels of the picture.
 import { weigh } from '../../operations/tonal-balance.ts'
-import type { StepRoomProps } from '../panel/step-rooms.ts'
+import type { StepRoomProps } from '../panel/step-room-props.ts'
 import { LevelBackdrop } from './level-backdrop.tsx'
 import { useLevelSpread } from './use-level-spread.ts'
 

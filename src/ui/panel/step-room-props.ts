@@ -1,0 +1,6 @@
+// What a room of a step is given.
+import type { Step } from '../../edits/stack.ts'
+
+export interface StepRoomProps {
+  readonly step: Step
+}
