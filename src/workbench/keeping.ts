@@ -80,6 +80,11 @@ export function createKeeping({ session, edits, supplies, store }: KeepingContex
     )
   })
 
+  function onWritten(fingerprint: string): void {
+    otherWindows.tellWritten(fingerprint)
+    if (!session.getState().keepsEdits) session.setState({ keepsEdits: true })
+  }
+
   const isSame = (a: Edit | null, b: Edit | null) =>
     a?.chain === b?.chain && a?.marks === b?.marks && a?.filterNm === b?.filterNm
 
@@ -97,10 +102,7 @@ export function createKeeping({ session, edits, supplies, store }: KeepingContex
       frame.written = edit
       store
         .keepEdit(frame.fingerprint, contentWithoutTables(edit))
-        .then(() => {
-          otherWindows.tellWritten(frame.fingerprint)
-          if (!session.getState().keepsEdits) session.setState({ keepsEdits: true })
-        })
+        .then(() => onWritten(frame.fingerprint))
         .catch(complain)
     }
   }
