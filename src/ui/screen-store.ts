@@ -27,8 +27,6 @@ interface Screen {
   /** Room for the picture in CSS pixels. */
   readonly pictureSize: { readonly width: number; readonly height: number }
   readonly dialog: OpenDialog
-  /** Id of the hue bands step that picks hues in the picture, or null. */
-  readonly huePick: string | null
   /** Index of the hue band whose numbers stand in the panel. */
   readonly chosenBand: number
   /** Single keys can be switched off, because speech input and slips of the hand press them too (WCAG 2.1.4). */
@@ -47,7 +45,6 @@ export const screen = createStore<Screen>(() => ({
   corner: null,
   pictureSize: { width: 0, height: 0 },
   dialog: null,
-  huePick: null,
   chosenBand: 0,
   singleKeys: localStorage.getItem(singleKeysEntry) !== 'off',
   leftFolded: localStorage.getItem(leftFoldedEntry) === 'yes',
@@ -59,10 +56,6 @@ export function setPointer(pointer: Place | null): void {
 
 export function openDialog(dialog: OpenDialog): void {
   screen.setState({ dialog })
-}
-
-export function setHuePick(huePick: string | null): void {
-  screen.setState({ huePick })
 }
 
 export function chooseBand(chosenBand: number): void {

@@ -5,7 +5,7 @@ import type { Workbench } from '../workbench/workbench.ts'
 import { toggleDivide } from './picture/divide-tool.ts'
 import { toggleSampleWay } from './picture/outline-tool.ts'
 import { showPixels, showWhole, zoomByNotch } from './picture/picture-view.ts'
-import { endProbe, keepMark, leaveProbe, startProbe } from './picture/probe-tool.ts'
+import { endProbe, keepMark, leaveTool, startProbe } from './picture/probe-tool.ts'
 import { stepSampleRadius } from './picture/sample-radius.ts'
 import { openDialog, screen } from './screen-store.ts'
 import { useWorkbench } from './workbench-context.tsx'
@@ -18,7 +18,7 @@ interface SingleKey {
 
 export const singleKeys: readonly SingleKey[] = [
   { key: 'M', does: 'Keep a mark: of the place under the probe, else of the frame’s neutral', run: keepMark },
-  { key: 'O', does: 'Probe an outline drawn by hand, or the ring again', run: toggleSampleWay },
+  { key: 'O', does: 'Probe an outline drawn by hand: takes the probe up; again for the ring', run: toggleSampleWay },
   { key: ',', does: 'Smaller sample', run: (workbench) => stepSampleRadius(workbench, -1) },
   { key: '.', does: 'Larger sample', run: (workbench) => stepSampleRadius(workbench, 1) },
   { key: 'D', does: 'Divide the picture: as it is, and with the probe or what is pointed at', run: toggleDivide },
@@ -50,7 +50,7 @@ export const otherKeys: readonly (readonly [keys: string, does: string])[] = [
     'Arrows on a point in the picture',
     'Move the end of a passage or the edge of a round area; with shift in large steps',
   ],
-  ['Escape', 'Put the probe away and leave all as it was'],
+  ['Escape', 'Put probe, brush or picker away and leave all as it was'],
   ['Page up, Page down', 'Previous and next frame'],
   ['Wheel, shift + wheel', 'Zoom about the pointer; size of the sample'],
   ['Arrows, Page, Home, End on a slider', 'Move it; with shift finely; Delete resets'],
@@ -92,7 +92,7 @@ export function useShortcuts(): void {
         else workbench.undo()
       } else if (key === 'pageup') void workbench.showNeighbour(-1)
       else if (key === 'pagedown') void workbench.showNeighbour(1)
-      else if (key === 'escape' && tool === 'probe') leaveProbe(workbench)
+      else if (key === 'escape' && tool !== 'pan') leaveTool(workbench)
       else if (!keysOn) return
       else if (key === 'n' && shown && !event.repeat) {
         nPress = { at: event.timeStamp, wasProbing: tool === 'probe' }

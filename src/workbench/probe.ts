@@ -52,7 +52,7 @@ export function createProbeCommands(
   }
 
   return {
-    setTool: (tool) => session.setState(tool === 'pan' ? { tool, probe: null, probeTarget: null } : { tool }),
+    setTool: (tool) => session.setState({ tool, probe: null, probeTarget: null, sampleWay: 'ring' }),
     setProbeTarget: (probeTarget) => session.setState({ probeTarget }),
     setSampleRadius(radiusPx) {
       const picture = shown()

@@ -68,8 +68,11 @@ export interface Probe {
 /** The sample is a ring that roams, or an outline drawn by hand. */
 export type SampleWay = 'ring' | 'outline'
 
-/** 'pan' moves the picture; 'probe' roams with the neutral picker. */
-export type Tool = 'pan' | 'probe'
+/**
+ * What the pointer does in the picture, one thing at a time: 'pan' moves it, 'probe' roams with the neutral picker, and for the
+ * selected step 'brush' paints light, 'hue pick' and 'place pick' take a hue or what a place is made of.
+ */
+export type Tool = 'pan' | 'probe' | 'brush' | 'hue pick' | 'place pick'
 
 /** How the picture is seen. `zoom` is screen pixels (device) per sensor pixel; fit follows the window. */
 export interface View {

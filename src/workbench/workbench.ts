@@ -62,7 +62,8 @@ export interface Workbench {
   placeAt(cssX: number, cssY: number): Place | null
   cssOf(place: Place): { readonly x: number; readonly y: number; readonly radius: number } | null
 
-  // Probe
+  // Tools of the pointer, and the probe
+  /** Puts the tool before away and takes this one up plain: the probe with its ring, for the frame's neutral. */
   setTool(tool: Tool): void
   /** What the probe picks for until it is put away: a pick of a second light, or null for the frame's neutral. */
   setProbeTarget(target: LightTarget | null): void

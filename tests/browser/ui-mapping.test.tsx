@@ -66,7 +66,7 @@ describe('hue bands', () => {
   })
 
   it('are picked in the picture: sideways turns, upwards strengthens, Escape takes it back', async () => {
-    const { stepOf } = await openWith('hueBands', 'Hue bands')
+    const { stepOf, workbench } = await openWith('hueBands', 'Hue bands')
     const before = stepOf('hueBands').values.bands as number[]
     await page.getByRole('button', { name: 'Pick a hue in the picture' }).click()
     const layer = document.querySelector<HTMLElement>('.hue-pick')!
@@ -89,6 +89,12 @@ describe('hue bands', () => {
     expect(changed[0].strengthStops).toBeCloseTo(0.4, 9)
     await key('{Escape}')
     expect(stepOf('hueBands').values.bands).toEqual(before)
+    await key('n')
+    expect(document.querySelector('.hue-pick')).toBe(null)
+    await page.getByRole('button', { name: 'Pick a hue in the picture' }).click()
+    expect(workbench.session.getState()).toMatchObject({ tool: 'hue pick', probe: null })
+    await page.getByRole('button', { name: 'Channel mix' }).click()
+    await expect.poll(() => workbench.session.getState().tool).toBe('pan')
   })
 })
 

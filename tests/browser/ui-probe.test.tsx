@@ -57,8 +57,8 @@ describe('divided picture', () => {
 describe('outline', () => {
   it('is set corner by corner with keys, sampled, kept as a mark and then as the neutral', async () => {
     const { workbench, callsOf, stepOf } = await openBench()
-    await takeUp()
     await key('o')
+    expect(workbench.session.getState()).toMatchObject({ tool: 'probe', sampleWay: 'outline', probe: null })
     const wide = '{Shift>}{ArrowRight}{/Shift}'
     await key(`{ArrowRight} ${wide} {Shift>}{ArrowDown}{/Shift} ${wide} {Backspace}`)
     expect(workbench.session.getState().probe).toBe(null)
@@ -73,7 +73,7 @@ describe('outline', () => {
     expect(workbench.edit.getState().shown!.marks).toMatchObject([{ gains: neutral }])
     await page.getByRole('button', { name: 'Keep this neutral' }).click()
     expect(stepOf('neutral').values).toMatchObject(neutral!)
-    workbench.setSampleWay('ring')
+    expect(workbench.session.getState()).toMatchObject({ tool: 'pan', sampleWay: 'ring' })
   })
 
   it('is drawn by pointer; a click alone draws nothing, and pointing elsewhere leaves the sample', async () => {
@@ -106,8 +106,7 @@ describe('outline', () => {
     await userEvent.hover(page.getByRole('heading', { name: 'Neutral' }))
     expect(workbench.session.getState().probe?.outline).toHaveLength(4)
     await key('{Escape}')
-    expect(workbench.session.getState()).toMatchObject({ probe: null, tool: 'pan' })
-    workbench.setSampleWay('ring')
+    expect(workbench.session.getState()).toMatchObject({ probe: null, tool: 'pan', sampleWay: 'ring' })
   })
 
   it('says which numbers are the probe’s', async () => {

@@ -222,7 +222,7 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
       const chain = edit.getState().shown?.chain
       return shown && chain ? neutralOutlook(chain, shown.facts, {}) : null
     },
-    setTool: (tool) => set(tool === 'pan' ? { tool, probe: null, probeTarget: null } : { tool }),
+    setTool: (tool) => set({ tool, probe: null, probeTarget: null, sampleWay: 'ring' }),
     setProbeTarget: (probeTarget) => set({ probeTarget }),
     showReach: (reachOf) => set({ reachOf }),
     setSampleRadius: (sampleRadiusPx) => set({ sampleRadiusPx }),

@@ -72,3 +72,14 @@ it('lets go of what was sampled the other way', () => {
   commands.setSampleWay('outline')
   expect(session.getState()).toMatchObject({ sampleWay: 'outline', probe: null })
 })
+
+it('takes every tool up plain: nothing sampled, the ring, for the frame’s neutral', () => {
+  const { commands, session, probe } = probing()
+  commands.setTool('probe')
+  commands.setProbeTarget({ stepId: 'secondLight-1', light: 'sun' })
+  commands.setSampleWay('outline')
+  commands.roam({ x: 0.2, y: 0.5 })
+  expect(probe()).not.toBe(null)
+  commands.setTool('brush')
+  expect(session.getState()).toMatchObject({ tool: 'brush', sampleWay: 'ring', probe: null, probeTarget: null })
+})

@@ -5,7 +5,8 @@ import { useStore } from 'zustand'
 
 import { slider } from '../../operations/controls.ts'
 import { type HueBand, hueBands, readBands, wholeTurnDeg, writeBands } from '../../operations/hue-bands.ts'
-import { chooseBand, screen, setHuePick } from '../screen-store.ts'
+import { chooseBand, screen } from '../screen-store.ts'
+import { useStepTool } from '../step-tool.ts'
 import { partOf, useGesture } from './gesture.ts'
 import { HueEnd } from './hue-end.tsx'
 import { HueRail } from './hue-rail.tsx'
@@ -26,7 +27,7 @@ const laps = [-360, 0, 360]
 export function HueBandsEditor({ stepId, controlKey, numbers }: NumbersEditorProps) {
   const gesture = useGesture(stepId, controlKey, 'Hue band')
   const chosen = useStore(screen, ({ chosenBand }) => chosenBand)
-  const picking = useStore(screen, ({ huePick }) => huePick === stepId)
+  const { isOut: picking, toggle } = useStepTool('hue pick')
   const bands = readBands(numbers)
   const initial = readBands(hueBands.controls.bands.initial)
   const part = (index: number, key: keyof HueBand) =>
@@ -49,7 +50,7 @@ export function HueBandsEditor({ stepId, controlKey, numbers }: NumbersEditorPro
 
   return (
     <div className="hue-editor">
-      <Button className="button wide" aria-pressed={picking} onPress={() => setHuePick(picking ? null : stepId)}>
+      <Button className="button wide" aria-pressed={picking} onPress={toggle}>
         {picking ? 'Put the hue picker away' : 'Pick a hue in the picture'}
       </Button>
       {picking && (

@@ -1,16 +1,16 @@
 // The brush on the picture: a pointer paints, arrow keys move it and Enter dabs, Escape puts it away. The stroke under way is drawn
 // here; it enters the step, as one change, when it is finished.
-import { useEffect, useRef, useState, type KeyboardEvent, type PointerEvent } from 'react'
+import { useRef, useState, type KeyboardEvent, type PointerEvent } from 'react'
 import { useStore } from 'zustand'
 
 import { strokesToNumbers } from '../../analysis/two-lights/strokes.ts'
+import type { Step } from '../../edits/stack.ts'
 import type { Place } from '../../workbench/session.ts'
-import { useChain } from '../chain/selected-step.ts'
 import { arrowTravel } from '../picture/arrow-travel.ts'
 import { useBorrowedFocus } from '../picture/borrowed-focus.ts'
 import { placeBeside } from '../picture/picture-place.ts'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
-import { brush, putBrushAway, stepBrushRadius } from './brush-tool.ts'
+import { brush, stepBrushRadius } from './brush-tool.ts'
 import { usePlacesOnScreen } from './places-on-screen.ts'
 
 /** Points of a stroke lie this share of its radius apart at least: closer ones change no cell (our choice). */
@@ -21,26 +21,17 @@ const shiftPx = 40
 
 const rounded = (value: number) => Number(value.toFixed(4))
 
-export function BrushLayer() {
+export function BrushLayer({ step }: { step: Step }) {
   const workbench = useWorkbench()
-  const chain = useChain()
-  const { stepId, light, radius } = useStore(brush)
+  const { light, radius } = useStore(brush)
   const view = useSession((session) => session.view)
   const { cssOf, frameWidthPx } = usePlacesOnScreen()
-  const [at, setAt] = useState<Place | null>(null)
+  const [at, setAt] = useState<Place | null>(view.fit ? { x: 0.5, y: 0.5 } : view.centre)
   const [stroke, setStroke] = useState<readonly Place[]>([])
   const layer = useRef<HTMLDivElement>(null)
-  const step = chain.find(({ id }) => id === stepId)
   const radiusPx = radius * frameWidthPx
 
-  useBorrowedFocus(layer, step !== undefined)
-  useEffect(() => {
-    if (!step) return
-    setAt(view.fit ? { x: 0.5, y: 0.5 } : view.centre)
-    // Only when the brush is taken up: moving the view must not move it.
-    // oxlint-disable-next-line react-hooks/exhaustive-deps
-  }, [step?.id])
-  if (!step) return null
+  useBorrowedFocus(layer, true)
 
   const placeOf = (event: PointerEvent) => {
     const box = layer.current!.getBoundingClientRect()
@@ -67,7 +58,7 @@ export function BrushLayer() {
     if (travel) setAt(placeBeside(workbench, at ?? { x: 0.5, y: 0.5 }, ...travel))
     else if (event.key === 'Enter' || event.key === ' ') finish(at ? [at] : [])
     else if (event.key === 'Escape' && stroke.length > 0) setStroke([])
-    else if (event.key === 'Escape') putBrushAway()
+    else if (event.key === 'Escape') workbench.setTool('pan')
     else if (event.key === ',' || event.key === '.') stepBrushRadius(event.key === '.' ? 1 : -1)
     else return
     event.preventDefault()

@@ -1,12 +1,10 @@
 // The brush that says where light was judged wrongly: which light it paints, and how wide. Only the screen knows it; strokes go
-// into the step.
+// into the step. Whether it is out is a matter of the pointer's tool.
 import { createStore } from 'zustand/vanilla'
 
 import type { PickedLight } from '../../edits/light-picks.ts'
 
 interface Brush {
-  /** The step it paints for, or null while it is put away. */
-  readonly stepId: string | null
   readonly light: PickedLight
   /** Radius as a share of the frame's width. */
   readonly radius: number
@@ -18,14 +16,10 @@ export const largestRadius = 0.2
 /** One step of size by key or wheel (our choice). */
 const sizeStep = 1.2
 
-export const brush = createStore<Brush>(() => ({ stepId: null, light: 'shade', radius: 0.03 }))
+export const brush = createStore<Brush>(() => ({ light: 'shade', radius: 0.03 }))
 
-export function takeBrush(stepId: string, light: PickedLight): void {
-  brush.setState({ stepId, light })
-}
-
-export function putBrushAway(): void {
-  brush.setState({ stepId: null })
+export function setBrushLight(light: PickedLight): void {
+  brush.setState({ light })
 }
 
 export function setBrushRadius(radius: number): void {

@@ -28,8 +28,7 @@ export function LightPickRow({ stepId, light, pick }: LightPickRowProps) {
 
   const probe = () => {
     if (active) return endProbe(workbench)
-    startProbe(workbench)
-    workbench.setProbeTarget({ stepId, light })
+    startProbe(workbench, { stepId, light })
   }
   const takeMark = (markId: string) => {
     const place = marks.find(({ id }) => id === markId)?.place

@@ -1,7 +1,6 @@
 // The brush for the shade: towards shade or towards sun, its width, and the strokes so far.
 import { Button } from 'react-aria-components/Button'
 import { Group } from 'react-aria-components/Group'
-import { useEffect } from 'react'
 import { useStore } from 'zustand'
 
 import { strokesOfNumbers, strokesToNumbers } from '../../analysis/two-lights/strokes.ts'
@@ -10,9 +9,9 @@ import { slider } from '../../operations/controls.ts'
 import type { Step } from '../../edits/stack.ts'
 import { NumberField } from '../controls/number-field.tsx'
 import { ScaleSlider } from '../controls/scale-slider.tsx'
-import { endProbe } from '../picture/probe-tool.ts'
+import { useStepTool } from '../step-tool.ts'
 import { useWorkbench } from '../workbench-context.tsx'
-import { brush, largestRadius, putBrushAway, setBrushRadius, takeBrush } from './brush-tool.ts'
+import { brush, largestRadius, setBrushLight, setBrushRadius } from './brush-tool.ts'
 
 /** Width of the brush in per cent of the frame's. */
 const widthControl = slider('Brush width', '% of the frame', 1, largestRadius * 200, 1, 6, { bounded: true })
@@ -46,15 +45,13 @@ function BrushWidth() {
 
 export function ShadeBrush({ step }: { step: Step }) {
   const workbench = useWorkbench()
-  const { stepId, light } = useStore(brush)
+  const { light } = useStore(brush)
+  const { isOut, toggle } = useStepTool('brush')
   const strokes = strokesOfNumbers((step.values.strokes ?? []) as readonly number[])
-  const isOut = stepId === step.id
-  useEffect(() => putBrushAway, [])
 
   const press = (wanted: PickedLight) => {
-    if (isOut && light === wanted) return putBrushAway()
-    endProbe(workbench)
-    takeBrush(step.id, wanted)
+    if (!isOut || light === wanted) toggle()
+    setBrushLight(wanted)
   }
   const keep = (count: number, name: string) =>
     workbench.setValues(step.id, { strokes: strokesToNumbers(strokes.slice(0, count)) }, name)

@@ -4,6 +4,7 @@ import { secondLight } from '../../operations/second-light.ts'
 import { useSelectedStep } from '../chain/selected-step.ts'
 import { useGesture } from '../controls/gesture.ts'
 import { PartHandles } from '../places/part-handles.tsx'
+import { useSession } from '../workbench-context.tsx'
 import { BrushLayer } from './brush-layer.tsx'
 import { GraduatedHandles } from './graduated-handles.tsx'
 
@@ -20,6 +21,7 @@ function ShadeEnds({ step }: { step: Step }) {
 
 export function StepLayers() {
   const selected = useSelectedStep()
+  const isBrushOut = useSession((session) => session.tool === 'brush')
   if (!selected?.step.enabled) return null
   const { step, operation } = selected
   const isGraduated = operation.id === secondLight.id && step.values.way === 'graduated'
@@ -27,7 +29,7 @@ export function StepLayers() {
     <>
       {isGraduated && <ShadeEnds step={step} />}
       <PartHandles step={step} />
-      <BrushLayer />
+      {isBrushOut && operation.id === secondLight.id && <BrushLayer key={step.id} step={step} />}
     </>
   )
 }

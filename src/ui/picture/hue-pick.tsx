@@ -1,14 +1,14 @@
 // Picking hues in the picture for the hue bands: a press takes the nearest band to the hue under the pointer, the drag that follows
 // turns it sideways and strengthens it upwards, with shift lightens it. The same numbers stand in the panel for keys and typing.
 import { useEffect, useRef, useState, type PointerEvent } from 'react'
-import { useStore } from 'zustand'
 
 import { oklabToOklch, workingToOklab } from '../../colour/oklab.ts'
-import { type HueBand, readBands, writeBands } from '../../operations/hue-bands.ts'
+import { type HueBand, hueBands, readBands, writeBands } from '../../operations/hue-bands.ts'
 import { useGesture } from '../controls/gesture.ts'
 import { formatNumber } from '../format-number.ts'
-import { chooseBand, screen, setHuePick } from '../screen-store.ts'
-import { useSession, useShownEdit, useWorkbench } from '../workbench-context.tsx'
+import { useSelectedStep } from '../chain/selected-step.ts'
+import { chooseBand } from '../screen-store.ts'
+import { useSession, useWorkbench } from '../workbench-context.tsx'
 
 /** What a drag of one CSS pixel does (our choice). */
 const degPerPx = 0.25
@@ -43,7 +43,7 @@ function PickLayer({ stepId, written }: { stepId: string; written: readonly numb
       if (event.key !== 'Escape') return
       event.stopPropagation()
       if (pick.current) gesture.cancel()
-      else setHuePick(null)
+      else workbench.setTool('pan')
       pick.current = null
       setLabel(null)
     }
@@ -115,12 +115,9 @@ function PickLayer({ stepId, written }: { stepId: string; written: readonly numb
 }
 
 export function HuePick() {
-  const stepId = useStore(screen, ({ huePick }) => huePick)
-  const selectedId = useSession((session) => session.selectedStepId)
-  const step = useShownEdit((edit) => edit?.chain.find(({ id }) => id === stepId) ?? null)
-  const bands = step?.operation === 'hueBands' && step.id === selectedId ? step.values.bands : null
-  useEffect(() => {
-    if (stepId !== null && bands === null) setHuePick(null)
-  }, [stepId, bands])
-  return bands && step && <PickLayer stepId={step.id} written={bands as readonly number[]} />
+  const isOut = useSession((session) => session.tool === 'hue pick')
+  const selected = useSelectedStep()
+  if (!isOut || selected?.operation.id !== hueBands.id) return null
+  const { id, values } = selected.step
+  return <PickLayer stepId={id} written={values.bands as readonly number[]} />
 }

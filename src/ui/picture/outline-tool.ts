@@ -2,7 +2,7 @@
 // until it is closed; then the probe samples what it holds.
 import type { Place } from '../../workbench/session.ts'
 import type { Workbench } from '../../workbench/workbench.ts'
-import { placeBeside } from './picture-place.ts'
+import { pictureArea, placeBeside } from './picture-place.ts'
 import { screen } from '../screen-store.ts'
 
 /** Corners of a freehand line are at least this far apart, in CSS pixels (our choice). */
@@ -14,10 +14,15 @@ export function isOutlining(workbench: Workbench): boolean {
   return tool === 'probe' && sampleWay === 'outline'
 }
 
+/** From ring to outline and back; without the probe up, takes it up for an outline. */
 export function toggleSampleWay(workbench: Workbench): void {
-  const { sampleWay } = workbench.session.getState()
+  const wasOutlining = isOutlining(workbench)
   dropOutline()
-  workbench.setSampleWay(sampleWay === 'ring' ? 'outline' : 'ring')
+  if (workbench.session.getState().tool !== 'probe') {
+    workbench.setTool('probe')
+    pictureArea()?.focus({ preventScroll: true })
+  }
+  workbench.setSampleWay(wasOutlining ? 'ring' : 'outline')
 }
 
 /** Begins anew; what was sampled before is let go. */

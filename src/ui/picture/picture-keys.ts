@@ -12,7 +12,7 @@ import {
   takeBackCorner,
 } from './outline-tool.ts'
 import { bringIntoWindow, panBy, placeBeside } from './picture-place.ts'
-import { keepMark, keepNeutral, leaveProbe } from './probe-tool.ts'
+import { keepMark, keepNeutral, leaveTool } from './probe-tool.ts'
 import { screen } from '../screen-store.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 
@@ -72,7 +72,7 @@ export function usePictureKeys(area: RefObject<HTMLDivElement | null>) {
       if (directions[event.key]) travel(directions[event.key], event.shiftKey)
       else if (event.key === 'Enter' && tool === 'probe' && event.shiftKey) keepMark(workbench)
       else if (event.key === 'Enter' && tool === 'probe') keepNeutral(workbench)
-      else if (event.key === 'Escape' && tool === 'probe') leaveProbe(workbench)
+      else if (event.key === 'Escape' && tool === 'probe') leaveTool(workbench)
       else return
       event.preventDefault()
       event.stopPropagation()

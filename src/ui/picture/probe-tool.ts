@@ -1,21 +1,20 @@
 // Taking the probe up and putting it away, the same for button, key and touch.
+import type { LightTarget } from '../../edits/light-picks.ts'
 import { neutralGains } from '../../edits/stack.ts'
 import type { Workbench } from '../../workbench/workbench.ts'
-import { isOutlining } from './outline-tool.ts'
 import { pictureArea } from './picture-place.ts'
 import { screen } from '../screen-store.ts'
 
-/** A ring starts under the pointer, or in the middle of what is seen where there is none. */
-export function startProbe(workbench: Workbench): void {
+/** A ring starts under the pointer, or in the middle of what is seen where there is none; `target` as `setProbeTarget` has it. */
+export function startProbe(workbench: Workbench, target: LightTarget | null = null): void {
   const { view } = workbench.session.getState()
   workbench.setTool('probe')
-  if (!isOutlining(workbench))
-    workbench.roam(screen.getState().pointer ?? (view.fit ? { x: 0.5, y: 0.5 } : view.centre))
+  workbench.setProbeTarget(target)
+  workbench.roam(screen.getState().pointer ?? (view.fit ? { x: 0.5, y: 0.5 } : view.centre))
   pictureArea()?.focus({ preventScroll: true })
 }
 
 export function endProbe(workbench: Workbench): void {
-  workbench.roam(null)
   workbench.setTool('pan')
 }
 
@@ -35,8 +34,8 @@ export function keepMark(workbench: Workbench): void {
   if (gains) workbench.addMark(gains, null)
 }
 
-/** Puts the probe away and leaves everything as it was before it was taken up. */
-export function leaveProbe(workbench: Workbench): void {
+/** Puts the tool away and leaves everything as it was before it was taken up. */
+export function leaveTool(workbench: Workbench): void {
   workbench.escape()
   workbench.setTool('pan')
 }

@@ -10,10 +10,11 @@ import { type Combine, maskKindById, type MaskPart } from '../../operations/mask
 import { ChoiceList } from '../controls/choice-list.tsx'
 import { SliderRow } from '../controls/slider-row.tsx'
 import { IconButton } from '../icon-button.tsx'
+import { useStepTool } from '../step-tool.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 import { maskOf, useMaskGesture, withPart } from './mask-gesture.ts'
 import { isPickable } from './picked-values.ts'
-import { openPart, placesTool, setPicking } from './places-tool.ts'
+import { openPart, placesTool } from './places-tool.ts'
 
 interface PartProps {
   readonly step: Step
@@ -37,7 +38,7 @@ function PartSlider({ step, part, index, name, control }: PartProps & { name: st
 
 function PartControls({ step, part, index }: PartProps) {
   const workbench = useWorkbench()
-  const picking = useStore(placesTool, (state) => state.picking)
+  const { isOut: picking, toggle } = useStepTool('place pick')
   const { title, controls } = maskKindById(part.kind)
   const set = (change: Partial<MaskPart>, name: string) =>
     workbench.setMask(step.id, withPart(maskOf(step), index, change), name)
@@ -52,7 +53,7 @@ function PartControls({ step, part, index }: PartProps) {
         />
       )}
       {isPickable(part) && (
-        <Button className="button wide" aria-pressed={picking} onPress={() => setPicking(!picking)}>
+        <Button className="button wide" aria-pressed={picking} onPress={toggle}>
           {picking ? 'Point at it in the picture' : 'Pick in the picture'}
         </Button>
       )}

@@ -7,6 +7,7 @@ import { maskOf, useMaskGesture, withPart } from './mask-gesture.ts'
 import { PartPickLayer } from './part-pick-layer.tsx'
 import { placesTool } from './places-tool.ts'
 import { RadialHandles } from './radial-handles.tsx'
+import { useSession } from '../workbench-context.tsx'
 
 function GraduatedPart({ step, index }: { step: Step; index: number }) {
   const mask = maskOf(step)
@@ -24,7 +25,8 @@ function GraduatedPart({ step, index }: { step: Step; index: number }) {
 }
 
 export function PartHandles({ step }: { step: Step }) {
-  const { stepId, open, picking } = useStore(placesTool)
+  const { stepId, open } = useStore(placesTool)
+  const picking = useSession((session) => session.tool === 'place pick')
   const part = stepId === step.id && open !== null ? maskOf(step).parts[open] : undefined
   if (!part || open === null) return null
   return (

@@ -11,7 +11,6 @@ import { placeBeside } from '../picture/picture-place.ts'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
 import { maskOf, withPart } from './mask-gesture.ts'
 import { pickedValues } from './picked-values.ts'
-import { setPicking } from './places-tool.ts'
 
 /** CSS pixels of an arrow press, plain and with shift (our choice). */
 const plainPx = 4
@@ -34,7 +33,7 @@ export function PartPickLayer({ step, index }: { step: Step; index: number }) {
     const picked = pickedValues(part, { colour, materialStops: workbench.materialAt(place) })
     if (typeof picked === 'string') return setRefusal(picked)
     workbench.setMask(step.id, withPart(maskOf(step), index, { values: picked }), `${title}: picked`)
-    setPicking(false)
+    workbench.setTool('pan')
   }
   const placeOf = (event: PointerEvent) => {
     const box = layer.current!.getBoundingClientRect()
@@ -44,7 +43,7 @@ export function PartPickLayer({ step, index }: { step: Step; index: number }) {
     const travel = arrowTravel(event, plainPx, shiftPx)
     if (travel) setAt(placeBeside(workbench, at ?? { x: 0.5, y: 0.5 }, ...travel))
     else if (event.key === 'Enter' || event.key === ' ') pick(at)
-    else if (event.key === 'Escape') setPicking(false)
+    else if (event.key === 'Escape') workbench.setTool('pan')
     else return
     event.preventDefault()
     event.stopPropagation()
