@@ -7,8 +7,11 @@ import { smoothstep } from '../math/smoothstep.ts'
 import { numbers, slider, toggle } from './controls.ts'
 import { defineOperation, type ValuesOf } from './define.ts'
 
-/** Between these largest raw levels a pixel fades to grey (our choice): done before 1 for sensors with a soft ceiling, binary fractions so that 32-bit differences are exact. */
-export const GUARD_FROM = 29 / 32
+/**
+ * Between these largest raw levels a pixel fades to grey (our choice): over .4 stop, because a quick passage cuts white islands with
+ * hard edges out of tinted clouds; done before 1 for sensors with a soft ceiling; binary fractions, so that 32-bit differences are exact.
+ */
+export const GUARD_FROM = 3 / 4
 export const GUARD_TO = 63 / 64
 
 /** The frame's mean level, over channels and unclipped pixels, with these gains on and green at 1; linear, 0…1 and beyond. */
