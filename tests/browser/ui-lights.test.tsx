@@ -34,6 +34,18 @@ test('the probe picks for the light it was taken up for, then serves the neutral
   await expect.element(page.getByText(/one neutral serves both|the other way round|apart in colour/)).toBeVisible()
 })
 
+test('two picks that no light parts so far say what may be wrong', async () => {
+  const { workbench } = await openSecondLight()
+  const picks = (shadeLog2RedGreen: number) => ({
+    sun: [0.3, 0.8, 1.9, -1, -1],
+    shade: [0.7, 0.8, shadeLog2RedGreen, -1.4, -4],
+  })
+  workbench.setValues('secondLight-1', picks(2.2), 'Neutral in the shade')
+  await expect.element(page.getByText('0.50 stop apart in colour, 3.0 in level.')).toBeVisible()
+  workbench.setValues('secondLight-1', picks(4), 'Neutral in the shade')
+  await expect.element(page.getByText(/more than light alone does/)).toBeVisible()
+})
+
 test('a pick is taken from a mark that has a place', async () => {
   const { values, workbench } = await openSecondLight()
   workbench.addMark({ redStops: 0, blueStops: 0 }, { x: 0.25, y: 0.75 })

@@ -2,7 +2,7 @@
 // and to correct where the shade lies.
 import { useEffect } from 'react'
 
-import { areTwoLights, lightDistance, lightMarkOf } from '../../analysis/two-lights/light-marks.ts'
+import { areTwoLights, isBeyondLight, lightDistance, lightMarkOf } from '../../analysis/two-lights/light-marks.ts'
 import type { Step } from '../../edits/stack.ts'
 import { formatNumber } from '../format-number.ts'
 import type { StepRoomProps } from '../panel/step-room-props.ts'
@@ -22,6 +22,8 @@ function verdict(step: Step): string {
   if (!sun || !shade) return 'Pick one kind of surface twice, lit and unlit: what parts the two is the light alone.'
   const apart = `${formatNumber(lightDistance(sun, shade), 2)} stop apart in colour`
   const darker = sun[2] - shade[2]
+  if (areTwoLights(sun, shade) && isBeyondLight(sun, shade))
+    return `${apart}: more than light alone does. The shade may be too dark to tell, or two kinds of surface were picked.`
   if (areTwoLights(sun, shade)) return `${apart}, ${formatNumber(darker, 1)} in level.`
   if (darker <= 0) return 'The pick in the shade is the brighter one: pick them the other way round.'
   return `Only ${apart}: one neutral serves both lights here, so no shade is looked for.`
