@@ -7,7 +7,7 @@ import type { Place } from '../workbench/session.ts'
 
 export type OpenDialog = 'help' | 'export' | 'table' | 'in camera' | null
 
-/** A neutral that is pointed at beside the picture, and what it is called there. */
+/** A neutral that is pointed at beside the picture, and what it is called over it, e.g. "mark A". */
 export interface PointedNeutral {
   readonly name: string
   readonly gains: NeutralGains
@@ -19,6 +19,8 @@ interface Screen {
   readonly pointer: Place | null
   /** Shown in the picture while it is pointed at. */
   readonly pointed: PointedNeutral | null
+  /** What the colour map that is pointed at is called over the picture. */
+  readonly pointedMap: string | null
   /** Where the pointer last stood in the picture; the middle before it did. */
   readonly lastPointed: Place
   /** Corners of the outline being drawn for the probe, or null; and the cursor that sets them by keys. */
@@ -40,6 +42,7 @@ const leftFoldedEntry = 'rimeleaf.leftFolded'
 export const screen = createStore<Screen>(() => ({
   pointer: null,
   pointed: null,
+  pointedMap: null,
   lastPointed: { x: 0.5, y: 0.5 },
   outline: null,
   corner: null,
@@ -74,4 +77,13 @@ export function setLeftFolded(leftFolded: boolean): void {
 
 export function pointAtNeutral(pointed: PointedNeutral | null): void {
   screen.setState({ pointed })
+}
+
+/** Nothing is pointed at any more, unless something else is meanwhile. */
+export function leaveNeutral(left: PointedNeutral): void {
+  screen.setState(({ pointed }) => (pointed === left ? { pointed: null } : {}))
+}
+
+export function pointAtMap(pointedMap: string | null): void {
+  screen.setState({ pointedMap })
 }

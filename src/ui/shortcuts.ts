@@ -40,7 +40,7 @@ function markNextClipping(workbench: Workbench): void {
 export const otherKeys: readonly (readonly [keys: string, does: string])[] = [
   ['N held', 'Probe for a neutral while held; a tap takes the probe up or puts it away'],
   ['Arrows on the picture', 'Roam with the probe, or move the picture; with shift in large steps'],
-  ['Enter, shift + Enter', 'Keep the neutral of the place under the probe, or keep it as a mark; clicks do the same'],
+  ['Enter, shift + Enter', 'Make the place under the probe neutral, or keep it as a mark; clicks do the same'],
   [
     'Arrows, space, Enter',
     'While the probe takes an outline: move the cursor, set a corner, close; Backspace takes one back',
@@ -55,11 +55,11 @@ export const otherKeys: readonly (readonly [keys: string, does: string])[] = [
   ['Wheel, shift + wheel', 'Zoom about the pointer; size of the sample'],
   ['Arrows, Page, Home, End on a slider', 'Move it; with shift finely; Delete resets'],
   ['Up, down on a mark', 'Go through the board; with shift move the mark'],
-  ['Enter, F2, Delete on a mark', 'Make it the frame’s neutral, rename it, remove it'],
+  ['Enter, F2, Delete on a mark', 'Make it neutral, rename it, remove it'],
   ['Up, down, Enter on a colour map', 'Go along the shelf, each shown in the picture; lay the map on the frame'],
   ['Arrows on an end of a hue band', 'Move its hue, or what becomes of it; with shift finely; Delete resets'],
   ['Arrows on a point of the curve', 'Move it; Insert or Enter adds one beside it, Delete takes it away'],
-  ['Arrows on a point of the plane', 'Move it; with shift finely; Enter makes a mark the neutral'],
+  ['Arrows on a point of the plane', 'Move it; with shift finely; Enter makes a mark neutral'],
   ['Arrows, plus, minus, Home on the plane', 'Move it, zoom, show all points'],
   ['Shift + arrows on a step', 'Move the step along the chain; Delete removes it'],
   ['Ctrl or ⌘ + Z, with shift', 'Undo, redo'],
@@ -68,12 +68,9 @@ export const otherKeys: readonly (readonly [keys: string, does: string])[] = [
 /** Longest press of N that counts as a tap, in ms (our choice). */
 const tapMs = 350
 
-/** Where keys belong to what is typed or chosen. */
-function isTaken(target: EventTarget | null): boolean {
-  return (
-    target instanceof Element && target.closest('input, textarea, [role=dialog], [role=listbox], [role=menu]') !== null
-  )
-}
+/** Where keys belong to what is typed or chosen; a switch takes none but space. */
+const takers = 'input:not([type=checkbox]), textarea, [role=dialog], [role=listbox], [role=menu]'
+const isTaken = (target: EventTarget | null) => target instanceof Element && target.closest(takers) !== null
 
 export function useShortcuts(): void {
   const workbench = useWorkbench()

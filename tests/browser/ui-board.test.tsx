@@ -120,6 +120,14 @@ describe('marks', () => {
     await board().getByRole('checkbox', { name: 'Blend A' }).click()
     await expect.element(page.getByText('Choose a second mark to blend with A.')).toBeVisible()
     await board().getByRole('checkbox', { name: 'Blend B' }).click()
+    await expect.element(page.getByRole('heading', { name: 'Blend' })).toBeVisible()
+    // A lamp that was pressed takes no letters.
+    await key('d')
+    expect(workbench.session.getState().divide).toBe(0.5)
+    await key('d')
+    // Ticked but not pointed at: the picture stays the frame's own.
+    await userEvent.hover(page.getByRole('heading', { name: 'Neutral', exact: true }))
+    await expect.poll(() => workbench.session.getState().preview).toBe(null)
     const shareOfB = board().getByRole('slider', { name: 'Share of B' })
     shareOfB.element().focus()
     await key('{PageUp}{PageUp}{ArrowRight}{ArrowRight}{ArrowRight}{ArrowRight}{ArrowRight}')
@@ -127,6 +135,16 @@ describe('marks', () => {
     const half = { redStops: 0.5, blueStops: -0.25 }
     const neutral = () => workbench.session.getState().preview?.find(({ operation }) => operation === 'neutral')
     await expect.poll(() => neutral()?.values).toMatchObject(half)
+    await expect.element(page.getByText('Preview: blend A 25 : 75 B')).toBeVisible()
+    face('A').element().focus()
+    await expect.poll(() => neutral()?.values).toMatchObject(marks()[0].gains)
+    await expect.element(page.getByText('Preview: mark A')).toBeVisible()
+    await key('{Escape}')
+    await userEvent.hover(shareOfB)
+    await expect.poll(() => neutral()?.values).toMatchObject(half)
+    await userEvent.hover(page.getByRole('heading', { name: 'Neutral', exact: true }))
+    await expect.poll(() => workbench.session.getState().preview).toBe(null)
+    expect(page.getByText(/^Preview/).query()).toBe(null)
     await page.getByRole('button', { name: 'Keep as a mark' }).click()
     expect(marks().at(-1)).toMatchObject({ gains: half, place: null, name: 'A 25 : 75 B' })
     // The pointer may now stand on a mark that has taken the blend's place.

@@ -245,7 +245,7 @@ describe('read-outs', () => {
     const { redStops } = workbench.session.getState().probe!.neutral!
     const written = `red ${redStops < 0 ? '−' : '+'}${Math.abs(redStops).toFixed(2)}`
     await expect.element(page.getByText(written).first()).toBeVisible()
-    await expect.element(page.getByText('Kept', { exact: true })).toBeVisible()
+    await expect.element(page.getByText('Frame', { exact: true })).toBeVisible()
     expect(workbench.edit.getState().shown!.undoName).toBeNull()
   })
 })

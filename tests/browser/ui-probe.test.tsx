@@ -10,7 +10,7 @@ const takeUp = () => page.getByRole('button', { name: 'Probe', exact: true }).cl
 const line = () => page.getByRole('slider', { name: 'Where the picture is divided' })
 
 describe('divided picture', () => {
-  it('divides by key and button, names both halves while the probe is up, and keeps the place of the line', async () => {
+  it('divides by key and button, names both halves, and keeps the place of the line', async () => {
     const { workbench } = await openBench()
     const divide = () => workbench.session.getState().divide
     await takeUp()
@@ -23,13 +23,44 @@ describe('divided picture', () => {
     expect(divide()).toBeCloseTo(0.42, 9)
     expect(await brokenRules()).toEqual([])
     await key('{Escape}')
-    expect(page.getByText('As it is').query()).toBe(null)
+    await expect.element(page.getByText('As it is')).toBeVisible()
+    await expect.element(area().getByText('Point at a neutral to see it here')).toBeVisible()
     await page.getByRole('button', { name: 'Divided' }).click()
     expect(divide()).toBe(null)
     await page.getByRole('button', { name: 'Divided' }).click()
     expect(divide()).toBeCloseTo(0.42, 9)
     workbench.setDivide(0.5)
     await key('d')
+  })
+
+  it('moves the line from anywhere along it; a click there is the probe’s', async () => {
+    const { workbench, callsOf } = await openBench()
+    workbench.setDivide(0.5)
+    await expect.element(line()).toBeVisible()
+    const element = area().element()
+    element.setPointerCapture = () => {}
+    const { left, top, width } = element.getBoundingClientRect()
+    const { view } = workbench.session.getState()
+    const at = (share: number) => ({ clientX: left + width * share, clientY: top + 200 })
+    const fire = (target: Element, type: string, share: number) =>
+      target.dispatchEvent(new PointerEvent(type, { bubbles: true, button: 0, pointerId: 1, ...at(share) }))
+    const middle = at(0.5)
+    const grip = document.elementFromPoint(middle.clientX + 6, middle.clientY)!
+    expect(grip).toBe(document.elementFromPoint(middle.clientX - 6, middle.clientY))
+    fire(grip, 'pointerdown', 0.5)
+    fire(element, 'pointermove', 0.7)
+    fire(element, 'pointerup', 0.7)
+    expect(workbench.session.getState()).toMatchObject({ view, divide: expect.closeTo(0.7, 6) })
+    await takeUp()
+    fire(grip, 'pointerdown', 0.7)
+    fire(element, 'pointermove', 0.1)
+    fire(element, 'pointerup', 0.1)
+    expect(workbench.session.getState().divide).toBeCloseTo(0.1, 6)
+    expect(callsOf('commitProbe')).toHaveLength(0)
+    fire(grip, 'pointerdown', 0.1)
+    fire(grip, 'pointerup', 0.1)
+    expect(callsOf('commitProbe')).toHaveLength(1)
+    workbench.setDivide(null)
   })
 
   it('moves the line by its handle without moving picture or probe', async () => {
@@ -71,7 +102,7 @@ describe('outline', () => {
     const { neutral } = workbench.session.getState().probe!
     await page.getByRole('button', { name: /^Keep as a mark/ }).click()
     expect(workbench.edit.getState().shown!.marks).toMatchObject([{ gains: neutral }])
-    await page.getByRole('button', { name: 'Keep this neutral' }).click()
+    await page.getByRole('button', { name: 'Make it neutral' }).click()
     expect(stepOf('neutral').values).toMatchObject(neutral!)
     expect(workbench.session.getState()).toMatchObject({ tool: 'pan', sampleWay: 'ring' })
   })

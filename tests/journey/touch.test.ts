@@ -43,7 +43,7 @@ it('probes, keeps and puts marks in order by fingers alone', async () => {
     await dragFinger(page, at(0.3, 0.4), at(0.6, 0.6))
     await pictureOtherThan(page, roamed)
     await page.getByRole('button', { name: 'Keep as a mark', exact: true }).tap()
-    await page.getByRole('button', { name: 'Keep this neutral' }).tap()
+    await page.getByRole('button', { name: 'Make it neutral' }).tap()
     await page.getByRole('button', { name: /^Undo: / }).waitFor()
 
     const faces = page.locator('.mark .mark-face')

@@ -27,7 +27,7 @@ export function Board() {
   const [chosen, setChosen] = useState<readonly string[]>([])
   useForgetPointed()
 
-  const blended = chosen.filter((id) => marks.some((mark) => mark.id === id))
+  const blended = marks.length < mostBlended ? [] : chosen.filter((id) => marks.some((mark) => mark.id === id))
   const [first, second] = blended.map((id) => marks.find((mark) => mark.id === id)!)
   const toggle = (id: string) =>
     setChosen(blended.includes(id) ? blended.filter((other) => other !== id) : [...blended, id].slice(-mostBlended))
@@ -60,7 +60,12 @@ export function Board() {
         <MarkList marks={marks} size={size} blended={blended} onToggleBlend={toggle} />
         <OfferList />
       </div>
-      {first && !second && <p className="blend-bar">Choose a second mark to blend with {first.name}.</p>}
+      {first && !second && (
+        <div className="blend-bar">
+          <h3>Blend</h3>
+          <p className="board-hint">Choose a second mark to blend with {first.name}.</p>
+        </div>
+      )}
       {first && second && (
         <BlendBar key={`${first.id} ${second.id}`} first={first} second={second} onDone={() => setChosen([])} />
       )}

@@ -1,4 +1,4 @@
-// One mark: the finished picture that it would give, its lamp for blending, its name and its menu.
+// One mark: the finished picture that it would give, its name, its lamp for blending and its menu.
 import { Pin } from 'lucide-react'
 import { useRef, useState, type KeyboardEvent } from 'react'
 
@@ -41,7 +41,7 @@ export function MarkCard(props: MarkCardProps) {
   const tabIndex = isCurrent ? 0 : -1
   const { id, name, gains, place, pinned } = mark
 
-  const handlers = useNeutralFace({ name, gains, place }, `Neutral of ${name}`)
+  const handlers = useNeutralFace({ name: `mark ${name}`, gains, place }, `Neutral of ${name}`)
   const press = (event: KeyboardEvent) => {
     const side = event.key === 'ArrowUp' ? -1 : event.key === 'ArrowDown' ? 1 : 0
     if (event.ctrlKey || event.metaKey || event.altKey) return
@@ -56,7 +56,7 @@ export function MarkCard(props: MarkCardProps) {
   const actions = [
     {
       id: 'adopt',
-      label: 'Make it the frame’s neutral',
+      label: 'Make it neutral',
       act: () => workbench.adoptNeutral(gains, `Neutral of ${name}`),
     },
     { id: 'rename', label: 'Rename', act: () => setEditing(true) },
@@ -96,14 +96,6 @@ export function MarkCard(props: MarkCardProps) {
         <FinishedThumbnail picture={picture} size={size} />
       </button>
       <div className="mark-line">
-        <input
-          type="checkbox"
-          className="mark-lamp"
-          tabIndex={tabIndex}
-          checked={isBlended}
-          aria-label={`Blend ${name}`}
-          onChange={props.onToggleBlend}
-        />
         <MarkName
           name={name}
           isEditing={isEditing}
@@ -116,6 +108,19 @@ export function MarkCard(props: MarkCardProps) {
           }}
         />
         {pinned && <Pin className="mark-pin" aria-label="pinned" />}
+        {count > 1 && (
+          <label className="mark-blend">
+            <input
+              type="checkbox"
+              className="mark-lamp"
+              tabIndex={tabIndex}
+              checked={isBlended}
+              aria-label={`Blend ${name}`}
+              onChange={props.onToggleBlend}
+            />
+            blend
+          </label>
+        )}
         <MarkMenu label={`More for ${name}`} actions={actions} tabIndex={tabIndex} />
       </div>
     </li>

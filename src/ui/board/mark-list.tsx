@@ -70,7 +70,7 @@ export function MarkList({ marks, size, blended, onToggleBlend }: MarkListProps)
         ))}
       </ol>
       <span id={markHintId} hidden>
-        Enter makes it the frame’s neutral, F2 renames it, Delete removes it, shift with up or down arrow moves it
+        Enter makes it neutral, F2 renames it, Delete removes it, shift with up or down arrow moves it
       </span>
       <output className="visually-hidden" aria-live="polite">
         {said}

@@ -1,5 +1,5 @@
-// How a neutral is taken by its picture: pointing at it or focusing it shows it in the large picture, pressing it adopts it. A
-// finger cannot point, so its first press shows and the next adopts.
+// How a neutral is taken by its picture: pointing at it or focusing it shows it in the large picture, pressing it makes it
+// the frame's. A finger cannot point, so its first press shows and the next does that.
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react'
 
 import { pointAtNeutral, type PointedNeutral, screen } from '../screen-store.ts'

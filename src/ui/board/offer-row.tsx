@@ -1,4 +1,4 @@
-// One suggestion: its finished picture and what speaks for it. Pointing shows it large, pressing adopts it, the sign beside it
+// One suggestion: its finished picture and what speaks for it. Pointing shows it large, pressing makes it neutral, the sign beside it
 // keeps it as a mark.
 import { Plus } from 'lucide-react'
 import type { KeyboardEvent } from 'react'
@@ -27,7 +27,7 @@ export function OfferRow({ offer, picture, size, isPresent, isCurrent, onCurrent
   const workbench = useWorkbench()
   const { gains, place } = offer
   const reason = capitalised(offer.reason) || 'A colour of its own in the frame'
-  const face = useNeutralFace({ name: 'Suggested', gains, place }, 'Suggested neutral')
+  const face = useNeutralFace({ name: 'suggested neutral', gains, place }, 'Suggested neutral')
   const press = (event: KeyboardEvent) => {
     const side = event.key === 'ArrowUp' ? -1 : event.key === 'ArrowDown' ? 1 : null
     if (side === null || event.shiftKey) return face.onKeyDown(event)

@@ -32,7 +32,7 @@ export function HelpDialog() {
         <p>
           Behind an infrared filter no neutral is the right one: whatever you declare neutral decides where every other
           colour goes. The probe shows what would become of the whole picture if the place under it were neutral. Roam
-          with it, and keep the neutral that pleases you. The line under the picture says how far the sample can be
+          with it, and click where the picture pleases you. The line under the picture says how far the sample can be
           trusted: how much of it is clipped, how dark it is, and how sure the neutral is.
         </p>
         <p>

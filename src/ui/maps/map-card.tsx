@@ -7,6 +7,7 @@ import { FinishedThumbnail, type ThumbnailSize } from '../board/finished-thumbna
 import { MarkMenu } from '../board/mark-menu.tsx'
 import { MarkName } from '../board/mark-name.tsx'
 import { useChain } from '../chain/selected-step.ts'
+import { pointAtMap } from '../screen-store.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 import { filterText } from './shelf-order.ts'
 
@@ -37,14 +38,18 @@ export function MapCard({ map, picture, size, isPresent, isOwn, startsNamed, sho
 
   const point = () => {
     previewed.current = true
+    pointAtMap(`colour map ${map.name}`)
     workbench.preview(withMapping(chain, map.steps))
   }
   const leave = () => {
-    if (previewed.current) workbench.preview(null)
+    if (!previewed.current) return
     previewed.current = false
+    pointAtMap(null)
+    workbench.preview(null)
   }
   const apply = () => {
     previewed.current = false
+    pointAtMap(null)
     workbench.applyMap(map)
   }
   const press = (event: KeyboardEvent<HTMLElement>) => {

@@ -1,5 +1,5 @@
 // A mark as a point of the pad. Pointed at, it previews its neutral in the picture; dragged, it previews every place on its way and
-// keeps the last; Enter or a double-click makes it the neutral.
+// keeps the last; Enter or a double-click makes it neutral.
 import { useRef, useState } from 'react'
 
 import type { Mark, NeutralGains } from '../../edits/marks.ts'
@@ -23,7 +23,9 @@ export function MarkDot({ mark, nameSide, view, size }: MarkDotProps) {
   const gains = draft ?? mark.gains
 
   const show = (shown: NeutralGains | null) =>
-    pointAtNeutral(shown && { name: mark.name, gains: shown, place: shown === mark.gains ? mark.place : null })
+    pointAtNeutral(
+      shown && { name: `mark ${mark.name}`, gains: shown, place: shown === mark.gains ? mark.place : null },
+    )
   const carry = (to: NeutralGains | null) => {
     moved.current = to
     setDraft(to)

@@ -1,4 +1,4 @@
-// The numbers of the kept neutral and of the probe, side by side, and what they would be called on a kelvin scale.
+// The numbers of the frame's neutral and of the probe, side by side, and what they would be called on a kelvin scale.
 import type { NeutralGains } from '../../edits/marks.ts'
 import { formatNumber } from '../format-number.ts'
 import { useSession } from '../workbench-context.tsx'
@@ -40,7 +40,7 @@ export function NeutralReadout({ scale, gains }: { scale: KelvinScale | null; ga
   return (
     <>
       <dl className="readout">
-        <Row kind="neutral" name="Kept" gains={gains} scale={scale} />
+        <Row kind="neutral" name="Frame" gains={gains} scale={scale} />
         {probing && <ProbeRow scale={scale} />}
       </dl>
       {!scale && <p className="control-note">No kelvin: the file names no camera matrix.</p>}

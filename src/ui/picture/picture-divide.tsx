@@ -1,21 +1,25 @@
 // The divided way of seeing: the frame as it is left of a line, what the probe or the board would make of it right of it. The
-// line stays where it is put; its handle stands at the lower edge, so that the probe may go everywhere else.
-import { useRef, type KeyboardEvent, type PointerEvent } from 'react'
+// line stays where it is put and is dragged anywhere along it; its handle at the lower edge is there for keys as well.
+import { type CSSProperties, useRef, type KeyboardEvent, type PointerEvent } from 'react'
 import { useStore } from 'zustand'
 
+import { placeDivide } from './divide-tool.ts'
+import { usePreviewName } from './preview-name.ts'
 import { screen } from '../screen-store.ts'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
 
-/** The line stays this far inside the picture's window, as a share of its width; an arrow key moves it by these (our choice). */
-const leastShare = 0.02
+/** An arrow key moves the line by these shares of the window's width (our choice). */
 const arrowShare = { plain: 0.01, shift: 0.1 }
+/** The widest name of a half, and what stays free beside it, in CSS pixels (our choice). */
+const widestPx = 240
+const besidePx = 16
 
-/** What the other half shows, or null while both are one. */
-function useOtherName(): string | null {
+/** What the other half shows, or what to do where both are one. */
+function useOtherName(): { readonly name: string; readonly isShown: boolean } {
   const isProbing = useSession((session) => session.probe?.neutral != null)
-  const isPreviewing = useSession((session) => session.preview !== null)
-  const pointed = useStore(screen, (state) => state.pointed?.name)
-  return isProbing ? 'Probe' : isPreviewing ? (pointed ?? 'Pointed at') : null
+  const preview = usePreviewName()
+  const name = isProbing ? 'Probe' : preview
+  return name === null ? { name: 'Point at a neutral to see it here', isShown: false } : { name, isShown: true }
 }
 
 export function PictureDivide() {
@@ -26,7 +30,10 @@ export function PictureDivide() {
   const grip = useRef<{ x: number; divide: number } | null>(null)
   if (divide === null) return null
 
-  const place = (share: number) => workbench.setDivide(Math.min(Math.max(share, leastShare), 1 - leastShare))
+  const place = (share: number) => placeDivide(workbench, share)
+  const room = (share: number): CSSProperties => ({
+    maxWidth: Math.max(0, Math.min(widestPx, share * width - besidePx)),
+  })
   const take = (event: PointerEvent) => {
     event.stopPropagation()
     event.currentTarget.setPointerCapture(event.pointerId)
@@ -56,12 +63,13 @@ export function PictureDivide() {
 
   return (
     <div className="divide" style={{ left: Math.round(divide * width) }}>
-      {other !== null && (
-        <>
-          <span className="divide-name divide-own">As it is</span>
-          <span className="divide-name divide-other">{other}</span>
-        </>
-      )}
+      <div className="divide-line" />
+      <span className="divide-name divide-own" style={room(divide)}>
+        As it is
+      </span>
+      <span className="divide-name divide-other" data-shown={other.isShown || undefined} style={room(1 - divide)}>
+        {other.name}
+      </span>
       <div
         className="divide-handle"
         // A native range cannot stand on the picture as its own line.

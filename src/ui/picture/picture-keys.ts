@@ -1,4 +1,4 @@
-// Keys on the picture: arrows roam with the probe or move the picture, Enter keeps the neutral, with shift a mark, Escape
+// Keys on the picture: arrows roam with the probe or move the picture, Enter makes the place neutral, with shift a mark, Escape
 // leaves all as it was.
 import type { KeyboardEvent, RefObject } from 'react'
 
@@ -12,7 +12,7 @@ import {
   takeBackCorner,
 } from './outline-tool.ts'
 import { bringIntoWindow, panBy, placeBeside } from './picture-place.ts'
-import { keepMark, keepNeutral, leaveTool } from './probe-tool.ts'
+import { keepMark, makeNeutral, leaveTool } from './probe-tool.ts'
 import { screen } from '../screen-store.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 
@@ -71,7 +71,7 @@ export function usePictureKeys(area: RefObject<HTMLDivElement | null>) {
       }
       if (directions[event.key]) travel(directions[event.key], event.shiftKey)
       else if (event.key === 'Enter' && tool === 'probe' && event.shiftKey) keepMark(workbench)
-      else if (event.key === 'Enter' && tool === 'probe') keepNeutral(workbench)
+      else if (event.key === 'Enter' && tool === 'probe') makeNeutral(workbench)
       else if (event.key === 'Escape' && tool === 'probe') leaveTool(workbench)
       else return
       event.preventDefault()

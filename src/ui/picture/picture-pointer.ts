@@ -1,12 +1,13 @@
 // Mouse, pen and touch on the picture: dragging moves it, two fingers zoom, the probe roams under the pointer and a click
-// keeps its neutral, or with shift a mark. A finger hides what it points at, so touch only roams; buttons keep. While the probe
-// takes outlines, one pointer draws them.
+// makes the place neutral, or with shift a mark. A finger hides what it points at, so touch only roams; buttons do that. While the probe
+// takes outlines, one pointer draws them. A drag that begins on the line of the divided picture moves the line.
 import { useMemo, type PointerEvent, type RefObject } from 'react'
 
 import type { Workbench } from '../../workbench/workbench.ts'
+import { placeDivide } from './divide-tool.ts'
 import { beginOutline, closeOutline, dropOutline, extendOutline, isOutlining } from './outline-tool.ts'
 import { panBy } from './picture-place.ts'
-import { keepMark, keepNeutral } from './probe-tool.ts'
+import { keepMark, makeNeutral } from './probe-tool.ts'
 import { setPointer } from '../screen-store.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 
@@ -17,6 +18,8 @@ interface Press {
   x: number
   y: number
   moved: boolean
+  /** Where the line of the divided picture stood when it was taken, less where the pointer was; null where it was not taken. */
+  readonly lineOffset: number | null
 }
 interface Point {
   readonly x: number
@@ -39,6 +42,12 @@ function handlersFor(workbench: Workbench, area: RefObject<HTMLDivElement | null
     const box = area.current!.getBoundingClientRect()
     return { x: event.clientX - box.left, y: event.clientY - box.top }
   }
+  const shareAcross = (x: number) => x / Math.max(area.current!.clientWidth, 1)
+  const lineOffset = ({ target }: PointerEvent, { x }: Point): number | null => {
+    const { divide } = workbench.session.getState()
+    const isOnLine = target instanceof Element && target.matches('.divide-line') && !isOutlining(workbench)
+    return isOnLine && divide !== null ? divide - shareAcross(x) : null
+  }
   const isRoaming = () => workbench.session.getState().tool === 'probe' && !isOutlining(workbench)
 
   return {
@@ -46,7 +55,7 @@ function handlersFor(workbench: Workbench, area: RefObject<HTMLDivElement | null
       if (event.button !== 0) return
       area.current!.setPointerCapture(event.pointerId)
       const point = pointOf(event)
-      presses.set(event.pointerId, { ...point, moved: false })
+      presses.set(event.pointerId, { ...point, moved: false, lineOffset: lineOffset(event, point) })
       if (!isOutlining(workbench)) return
       if (presses.size === 1) beginOutline(workbench, workbench.placeAt(point.x, point.y))
       else dropOutline()
@@ -62,11 +71,12 @@ function handlersFor(workbench: Workbench, area: RefObject<HTMLDivElement | null
       if (presses.size === 2 && press) {
         const other = [...presses].find(([id]) => id !== event.pointerId)![1]
         pinch(workbench, area.current!, [press, other], [point, other])
-      } else if (isOutlining(workbench)) {
+      } else if (press && press.lineOffset !== null) placeDivide(workbench, press.lineOffset + shareAcross(point.x))
+      else if (isOutlining(workbench)) {
         if (press) extendOutline(workbench, place)
       } else if (roams) workbench.roam(place)
       else if (press) panBy(workbench, area.current!, point.x - press.x, point.y - press.y)
-      if (press) presses.set(event.pointerId, { ...point, moved: true })
+      if (press) presses.set(event.pointerId, { ...press, ...point, moved: true })
     },
 
     onPointerUp(event: PointerEvent) {
@@ -78,7 +88,7 @@ function handlersFor(workbench: Workbench, area: RefObject<HTMLDivElement | null
       workbench.roam(workbench.placeAt(point.x, point.y))
       if (event.pointerType === 'touch') return
       if (event.shiftKey) keepMark(workbench)
-      else keepNeutral(workbench)
+      else makeNeutral(workbench)
     },
 
     onPointerCancel(event: PointerEvent) {

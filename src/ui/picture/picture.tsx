@@ -11,6 +11,7 @@ import { usePictureWheel } from './picture-wheel.ts'
 import { StepLayers } from '../lights/step-layers.tsx'
 import { PlaceMarkers } from '../readings/place-markers.tsx'
 import { PointedPlace } from './pointed-place.tsx'
+import { PreviewCaption } from './preview-caption.tsx'
 import { ProbeRing } from './probe-ring.tsx'
 import { screen } from '../screen-store.ts'
 import { SpokenReading } from './spoken-reading.tsx'
@@ -59,12 +60,13 @@ export function Picture() {
         <OutlineShape key={shownId} />
         <PointedPlace />
         <PictureDivide />
+        <PreviewCaption />
         <StepLayers />
       </div>
       <p id="picture-keys" hidden>
-        N takes up the neutral probe, arrow keys roam or move the picture, Enter keeps the neutral, with shift a mark,
-        Escape leaves it. While the probe takes an outline, arrow keys move a cursor, space sets a corner, Enter closes
-        it.
+        N takes up the neutral probe, arrow keys roam or move the picture, Enter makes the place neutral, with shift
+        keeps it as a mark, Escape leaves it. While the probe takes an outline, arrow keys move a cursor, space sets a
+        corner, Enter closes it.
       </p>
       <PictureState />
       <SpokenReading />

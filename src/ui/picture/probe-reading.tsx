@@ -1,4 +1,4 @@
-// The probe's part of the status line: the sample, what it reads, and keeping it. While it roams only words are drawn anew.
+// The probe's part of the status line: the sample, what it reads, and what is made of it. While it roams only words are drawn anew.
 import { Minus, Plus } from 'lucide-react'
 import { Button } from 'react-aria-components/Button'
 import { Group } from 'react-aria-components/Group'
@@ -9,7 +9,7 @@ import { IconButton } from '../icon-button.tsx'
 import { KeyHint } from '../key-hint.tsx'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
 import { toggleSampleWay } from './outline-tool.ts'
-import { keepMark, keepNeutral } from './probe-tool.ts'
+import { keepMark, makeNeutral } from './probe-tool.ts'
 import { stepSampleRadius } from './sample-radius.ts'
 
 /** What the sensor saw there, as shares of saturation before any gain. */
@@ -19,9 +19,9 @@ function sensorWords({ reading: { meanCameraRgb } }: Probe): string {
   return `sensor: red ${red}, green ${green}, blue ${blue}`
 }
 
-const outlineHint = 'Draw round anything that could be neutral, then keep what it gives'
+const outlineHint = 'Draw round anything that could be neutral, then make it so'
 const hints = {
-  neutral: 'Point at anything that could be neutral: a click keeps it, shift with a click makes it a mark',
+  neutral: 'Point at anything that could be neutral: a click makes it so, shift with a click keeps it as a mark',
   sun: 'Point at a plain surface in the sun that also lies in shade; a click keeps it',
   shade: 'Point at the same kind of surface in the shade; a click keeps it',
 }
@@ -71,11 +71,15 @@ function KeepButtons({ isOutline }: { isOutline: boolean }) {
         </span>
         <KeyHint>M</KeyHint>
       </Button>
-      <Button className="button prime keep" data-stays={isOutline || undefined} onPress={() => keepNeutral(workbench)}>
-        <span>
-          Keep <span className="at-ease">{light ? 'as' : 'this'} </span>
-          {light ?? 'neutral'}
-        </span>
+      <Button className="button prime keep" data-stays={isOutline || undefined} onPress={() => makeNeutral(workbench)}>
+        {light ? (
+          <span>
+            Keep <span className="at-ease">as </span>
+            {light}
+          </span>
+        ) : (
+          'Make it neutral'
+        )}
       </Button>
     </>
   )

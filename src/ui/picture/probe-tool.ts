@@ -18,8 +18,8 @@ export function endProbe(workbench: Workbench): void {
   workbench.setTool('pan')
 }
 
-/** Keeps the neutral under the probe and puts it away, so that the picture stays as kept; without a neutral nothing happens. */
-export function keepNeutral(workbench: Workbench): void {
+/** Makes what is under the probe the frame's neutral, or its pick, and puts it away, so that the picture stays so; without a neutral nothing happens. */
+export function makeNeutral(workbench: Workbench): void {
   if (!workbench.session.getState().probe?.neutral) return
   workbench.commitProbe()
   workbench.setTool('pan')

@@ -1,0 +1,12 @@
+// What the picture shows in the frame's place while it is pointed at, in words.
+import { useStore } from 'zustand'
+
+import { screen } from '../screen-store.ts'
+import { useSession } from '../workbench-context.tsx'
+
+/** E.g. "Preview: mark A"; null where the picture shows the frame as it is, or what the probe makes of it. */
+export function usePreviewName(): string | null {
+  const isPreviewing = useSession(({ preview, probe }) => preview !== null && probe?.neutral == null)
+  const name = useStore(screen, ({ pointed, pointedMap }) => pointed?.name ?? pointedMap)
+  return isPreviewing ? ['Preview', name].filter(Boolean).join(': ') : null
+}
