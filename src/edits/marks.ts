@@ -39,6 +39,14 @@ export function removeMark(marks: Marks, id: string): Marks {
   return marks.filter((mark) => mark.id !== id)
 }
 
+/** A removed mark at `index` again; under a new id where another mark has taken its own meanwhile, unchanged where it is there. */
+export function putBackMark(marks: Marks, mark: Mark, index: number): Marks {
+  if (marks.includes(mark)) return marks
+  const isTaken = marks.some(({ id }) => id === mark.id)
+  const id = isTaken ? addMark(marks, mark.gains, null).at(-1)!.id : mark.id
+  return pinnedFirst(marks.toSpliced(index, 0, { ...mark, id }))
+}
+
 /** Renames a mark; an empty name leaves the old one. */
 export function renameMark(marks: Marks, id: string, name: string): Marks {
   const trimmed = name.trim()

@@ -14,6 +14,7 @@ import { createEditCommands } from './edit-commands.ts'
 import { createExportCommand } from './export-command.ts'
 import { followOffers } from './follow-offers.ts'
 import { followPlanes } from './follow-planes.ts'
+import { createFilterCommand } from './filter-command.ts'
 import { createFrameCache } from './frame-cache.ts'
 import { createHandOver } from './hand-over.ts'
 import { createKeeping } from './keeping.ts'
@@ -79,6 +80,7 @@ export function createWorkbench(): Workbench {
     session,
     edit,
     ...rollCommands,
+    stateFilter: createFilterCommand({ session, edits, noteFilter, shown: picture.shown }),
     ...editCommands,
     ...tableCommands,
     ...createBakeCommands({ session, edits, supplies, shown: picture.shown }),

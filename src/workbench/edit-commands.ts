@@ -6,6 +6,7 @@ import { mergeMarks } from '../edits/marks.ts'
 import type { Chain } from '../operations/step.ts'
 import type { Edit } from '../roll/edit.ts'
 import { EditFileError, editFileName, readEditFile, writeEditFile } from '../roll/edit-file.ts'
+import { filterWords } from './filter-command.ts'
 import type { Keeping } from './keeping.ts'
 import type { ShownPicture } from './picture.ts'
 import { notify, type SessionStore } from './session-store.ts'
@@ -22,7 +23,6 @@ interface EditContext {
   shown(): ShownPicture | null
 }
 
-const filterWords = (filterNm: number | null) => (filterNm === null ? 'full spectrum' : `a ${filterNm} nm filter`)
 const wordsOf = (reason: unknown) => (reason instanceof Error ? reason.message : String(reason)).replace(/\.?$/, '.')
 
 export function createEditCommands({ session, edits, keeping, noteFilter, shown }: EditContext): EditCommands {

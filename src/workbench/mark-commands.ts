@@ -8,11 +8,12 @@ import {
   moveMarkGains,
   type NeutralGains,
   pinMark,
+  putBackMark,
   removeMark,
   renameMark,
 } from '../edits/marks.ts'
 import { withProbe } from '../edits/stack.ts'
-import type { SessionStore } from './session-store.ts'
+import { notify, type SessionStore } from './session-store.ts'
 import type { Workbench } from './workbench.ts'
 
 export type MarkCommands = Pick<
@@ -34,7 +35,17 @@ export function createMarkCommands(session: SessionStore, edits: EditStore): Mar
       const { probe } = session.getState()
       if (probe?.neutral) add(probe.neutral, probe.place)
     },
-    removeMark: (id) => onMarks((marks) => removeMark(marks, id)),
+    removeMark(markId) {
+      const frameId = session.getState().shown?.id
+      const index = frameId === undefined ? -1 : edits.marks(frameId).findIndex(({ id }) => id === markId)
+      if (frameId === undefined || index < 0) return
+      const mark = edits.marks(frameId)[index]
+      edits.changeMarks(frameId, (marks) => removeMark(marks, markId))
+      notify(session, 'note', `Mark “${mark.name}” left the board.`, {
+        words: 'Put it back',
+        act: () => edits.changeMarks(frameId, (marks) => putBackMark(marks, mark, index)),
+      })
+    },
     renameMark: (id, name) => onMarks((marks) => renameMark(marks, id, name)),
     pinMark: (id, pinned) => onMarks((marks) => pinMark(marks, id, pinned)),
     moveMark: (id, toIndex) => onMarks((marks) => moveMark(marks, id, toIndex)),

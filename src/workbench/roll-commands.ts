@@ -1,5 +1,4 @@
-// Opening files and the demo roll, choosing the frame on the bench, and stating its filter.
-import { defaultChain, isOpeningChain } from '../edits/default-chain.ts'
+// Opening files and the demo roll, choosing the frame on the bench, and noting its filter.
 import type { EditStore } from '../edits/edit-store.ts'
 import type { Frame } from '../frame/frame.ts'
 import { framesOfFolder, leftOutSentence } from './folder-companions.ts'
@@ -11,7 +10,7 @@ import { changeEntry, notify, type SessionStore } from './session-store.ts'
 import type { TaskList } from './tasks.ts'
 import type { Workbench } from './workbench.ts'
 
-export interface RollCommands extends Pick<Workbench, 'openDemoRoll' | 'showFrame' | 'showNeighbour' | 'stateFilter'> {
+export interface RollCommands extends Pick<Workbench, 'openDemoRoll' | 'showFrame' | 'showNeighbour'> {
   /** Opens files as frames, as `Workbench.openFiles` does. */
   openFrames: Workbench['openFiles']
   /** States the filter of an entry and leaves its chain as it is. */
@@ -98,29 +97,6 @@ export function createRollCommands({ session, edits, tasks, roll, picture }: Rol
     },
 
     noteFilter,
-
-    stateFilter(id, filterNm) {
-      const current = picture.shown()
-      const history = edits.history(id)
-      const untouched =
-        current?.id === id &&
-        history !== undefined &&
-        history.past.length === 0 &&
-        history.future.length === 0 &&
-        isOpeningChain(history.chain, current.facts)
-      if (untouched) {
-        const chain = defaultChain({ ...current.facts, filterNm })
-        edits.open(id, chain)
-        session.setState({ selectedStepId: chain[0].id })
-      } else if (history) {
-        notify(
-          session,
-          'note',
-          'The filter is noted. Your steps stay as they are, because you have already changed them.',
-        )
-      }
-      noteFilter(id, filterNm)
-    },
   }
 }
 

@@ -47,10 +47,13 @@ export function setEntryState(store: SessionStore, id: string, state: EntryState
   changeEntry(store, id, { state })
 }
 
-/** Shows a message. The same text is not shown twice at once; a note makes way for the next message, a problem stays. */
+/**
+ * Shows a message. The same text is not shown twice at once, unless it brings an answer of its own; a note makes way for the next
+ * message, a problem stays.
+ */
 export function notify(store: SessionStore, tone: Notice['tone'], text: string, answer?: Notice['answer']): void {
   store.setState((session) => {
-    if (session.notices.some((notice) => notice.text === text)) return session
+    if (!answer && session.notices.some((notice) => notice.text === text)) return session
     const staying = session.notices.filter((notice) => notice.tone === 'problem')
     return { notices: [...staying, { id: crypto.randomUUID(), tone, text, answer }] }
   })

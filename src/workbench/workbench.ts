@@ -48,7 +48,7 @@ export interface Workbench {
   openDemoRoll(): Promise<void>
   showFrame(id: string): Promise<void>
   showNeighbour(offset: 1 | -1): Promise<void>
-  /** Cut-on in nm, null full spectrum. Remaps an untouched chain to the default for it; a touched chain is left alone. */
+  /** Cut-on in nm, null full spectrum. A chain as it opened becomes the one for it; any other is left alone. */
   stateFilter(id: string, filterNm: number | null): void
 
   // Picture

@@ -113,6 +113,12 @@ describe('marks', () => {
     await key('{Delete}')
     expect(names()).toEqual(['gravel', 'A'])
     expect(document.activeElement).toBe(face('A').element())
+    await expect.element(page.getByText('Mark “B” left the board.')).toBeVisible()
+    await page.getByRole('button', { name: 'Put it back' }).click()
+    expect(names()).toEqual(['gravel', 'B', 'A'])
+    await expect.element(page.getByText('Mark “B” left the board.')).not.toBeInTheDocument()
+    await more('B', 'Remove')
+    expect(names()).toEqual(['gravel', 'A'])
   })
 
   it('blends two in stops, shows the blend and keeps it', async () => {

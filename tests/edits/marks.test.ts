@@ -8,6 +8,7 @@ import {
   moveMark,
   moveMarkGains,
   pinMark,
+  putBackMark,
   removeMark,
   renameMark,
 } from '../../src/edits/marks.ts'
@@ -23,6 +24,19 @@ describe('marks', () => {
     const more = addMark(less, gains, null)
     expect(names(more)).toBe('BCA')
     expect(new Set(more.map((mark) => mark.id)).size).toBe(3)
+  })
+
+  it('puts a removed one back in its place, under another id where its own is taken', () => {
+    const [, second, third] = three
+    expect(putBackMark(removeMark(three, second.id), second, 1)).toEqual(three)
+    expect(putBackMark(three, second, 1)).toBe(three)
+    const renewed = addMark(removeMark(three, third.id), gains, null, 'D')
+    expect(renewed[2].id).toBe(third.id)
+    const back = putBackMark(renewed, third, 2)
+    expect(names(back)).toBe('ABCD')
+    expect(new Set(back.map(({ id }) => id)).size).toBe(4)
+    const pinned = pinMark(three, second.id, true)
+    expect(names(putBackMark(removeMark(pinned, third.id), third, 0))).toBe('BCA')
   })
 
   it('keeps pinned ones first and moves within its own kind', () => {

@@ -42,7 +42,6 @@ export function MarkList({ marks, size, blended, onToggleBlend }: MarkListProps)
     pointAtNeutral(null)
     focusMark(index + 1 < marks.length ? index + 1 : index - 1)
     workbench.removeMark(marks[index].id)
-    setSaid(`${marks[index].name} is removed.`)
   }
   const drag = useListDrag(list, move)
 
