@@ -5,7 +5,7 @@ import type { NoiseModel, Overview } from '../frame/frame.ts'
 import { clippingLevel } from '../frame/cell-grid.ts'
 import { boxSums } from './box-sums.ts'
 import { localTexture } from './candidates/local-texture.ts'
-import { skyPlaces } from './sky-places.ts'
+import { type SkyPlaces, skyPlaces } from './sky-places.ts'
 import { guidedFilter } from './two-lights/guided-filter.ts'
 
 /** Radius in overview pixels of the means that quieten noise, and of the windows that follow edges. */
@@ -42,8 +42,8 @@ function textureOf({ overview, noise, photosites }: MaterialSource, clipped: Uin
   return localTexture({ width, height, unsmoothed, unclipped, radius: textureRadius, photosites }, noise)
 }
 
-/** The plane of an overview whose grey has log2 R/B of `greyStops`. */
-export function materialPlane(source: MaterialSource, greyStops: number): MaterialPlane {
+/** Stops against grey smoothed along edges, and where they can be sky, of an overview whose grey has log2 R/B of `greyStops`. */
+function tellMaterials(source: MaterialSource, greyStops: number): SkyPlaces & { readonly stops: Float32Array } {
   const { width, height, rgba } = source.overview
   const red = new Float32Array(width * height)
   const blue = new Float32Array(width * height)
@@ -62,6 +62,17 @@ export function materialPlane(source: MaterialSource, greyStops: number): Materi
   const floor = 2 ** -14
   const guide = red.map((value, i) => Math.log2(Math.max(clipped[i] ? 1 : value, floor)))
   const stops = guidedFilter(ratio, guide, width, height, edgeRadius, edgeEpsilon)
-  const { share, lift } = skyPlaces(stops, textureOf(source, clipped), width, height)
+  return { stops, ...skyPlaces(stops, textureOf(source, clipped), width, height) }
+}
+
+/** The plane of an overview whose grey has log2 R/B of `greyStops`. */
+export function materialPlane(source: MaterialSource, greyStops: number): MaterialPlane {
+  const { width, height } = source.overview
+  const { stops, share, lift } = tellMaterials(source, greyStops)
   return { width, height, data: stops.map((value, i) => (value > 0 ? value * lift * share[i] : value)) }
+}
+
+/** How far each overview pixel can be sky, 0…1, row by row. */
+export function skyShare(source: MaterialSource, greyStops: number): Float32Array {
+  return tellMaterials(source, greyStops).share
 }

@@ -75,3 +75,21 @@ export function skyPlaces(stops: Float32Array, texture: Float32Array, width: num
   const lift = sky > skyFrom ? 1 + (wanted - 1) * smoothstep(skyFrom, skySurely, sky) : 1
   return { share, lift }
 }
+
+/** Shares of sky without all that is joined to a place (x and y, 0…1) which is known to be something else. */
+export function skyWithout(
+  share: Float32Array,
+  width: number,
+  height: number,
+  [x, y]: readonly [x: number, y: number],
+): Float32Array {
+  const cell = (at: number, count: number) => Math.min(Math.floor(at * count), count - 1)
+  const known = cell(y, height) * width + cell(x, width)
+  const taken = joined(
+    (i) => i === known,
+    (i) => share[i] > 0,
+    width,
+    share.length,
+  )
+  return share.map((value, i) => (taken[i] ? 0 : value))
+}

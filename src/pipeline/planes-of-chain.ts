@@ -2,10 +2,11 @@
 // the command line at once, both from here, so that a picture never depends on who made it.
 import { graduatedMask } from '../analysis/two-lights/graduated-mask.ts'
 import { type LightMark, lightMarkOf } from '../analysis/two-lights/light-marks.ts'
-import { cellStep } from '../analysis/two-lights/light-plane.ts'
+import { lightCells } from '../analysis/two-lights/light-plane.ts'
 import { type Mask, shadeMask } from '../analysis/two-lights/shade-mask.ts'
 import { type Stroke, strokesOfNumbers } from '../analysis/two-lights/strokes.ts'
-import { materialPlane } from '../analysis/material-plane.ts'
+import { skyWithout } from '../analysis/sky-places.ts'
+import { materialPlane, skyShare } from '../analysis/material-plane.ts'
 import { suggestNeutrals } from '../analysis/candidates/suggest-neutrals.ts'
 import { makeCellGrid } from '../frame/cell-grid.ts'
 import type { Frame, FrameFacts, Overview } from '../frame/frame.ts'
@@ -21,6 +22,8 @@ type Making =
       readonly kind: 'found shade'
       readonly sun: LightMark
       readonly shade: LightMark
+      /** Where the shade was picked, x and y 0…1. */
+      readonly shadePlace: readonly [x: number, y: number]
       readonly strokes: readonly Stroke[]
     }
   | { readonly kind: 'material' }
@@ -51,7 +54,9 @@ function shadeOrder(step: Step): PlaneOrder {
   const strokes = strokesOfNumbers(numbers)
   if (way === 'graduated') return { name, making: { kind: 'graduated shade', ends, strokes } }
   const [inSun, inShade] = [lightMarkOf(sun), lightMarkOf(shade)]
-  return { name, making: inSun && inShade ? { kind: 'found shade', sun: inSun, shade: inShade, strokes } : null }
+  if (!inSun || !inShade) return { name, making: null }
+  const [x, y] = shade
+  return { name, making: { kind: 'found shade', sun: inSun, shade: inShade, shadePlace: [x, y], strokes } }
 }
 
 const readsMaterial = ({ mask }: Step) => mask?.parts.some(({ kind }) => maskKindById(kind).readsMaterial) ?? false
@@ -70,12 +75,27 @@ function greyStops({ overview, noise, referenceNeutral, photosites }: PlaneSourc
   return first ? first.u - first.v : referenceNeutral[0] - referenceNeutral[1]
 }
 
+/** The sky of the frames at hand: each stroke of a brush makes a shade anew, and the sky stays where it is. */
+const skies = new WeakMap<Overview, Float32Array>()
+
+function skyOf(source: PlaneSource): Float32Array {
+  const sky = skies.get(source.overview) ?? skyShare(source, greyStops(source))
+  skies.set(source.overview, sky)
+  return sky
+}
+
+function foundShade(making: Extract<Making, { kind: 'found shade' }>, source: PlaneSource): Mask | null {
+  const { overview } = source
+  const sky = skyWithout(skyOf(source), overview.width, overview.height, making.shadePlace)
+  return shadeMask({ ...making, overview, sky })
+}
+
 function graduatedShade({ ends, strokes }: Extract<Making, { kind: 'graduated shade' }>, overview: Overview): Mask {
   const [fromX, fromY, toX, toY] = ends
-  const step = cellStep(overview)
+  const { width, height } = lightCells(overview)
   return graduatedMask({
-    width: Math.max(1, Math.floor(overview.width / step)),
-    height: Math.max(1, Math.floor(overview.height / step)),
+    width,
+    height,
     sunEnds: [fromX, fromY],
     shadeBegins: [toX, toY],
     strokes,
@@ -87,7 +107,7 @@ export function makePlane({ making }: PlaneOrder, source: PlaneSource): Table | 
   if (!making) return null
   const { overview } = source
   if (making.kind === 'material') return { kind: 'plane', ...materialPlane(source, greyStops(source)) }
-  const mask = making.kind === 'found shade' ? shadeMask({ ...making, overview }) : graduatedShade(making, overview)
+  const mask = making.kind === 'found shade' ? foundShade(making, source) : graduatedShade(making, overview)
   return mask && { kind: 'plane', width: mask.width, height: mask.height, data: mask.plane }
 }
 

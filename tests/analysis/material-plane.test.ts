@@ -5,6 +5,10 @@ import { materialNames } from '../../demo-data/light/materials.ts'
 import { provideJpegEncoderFromDisk } from '../../demo-data/node-jpeg.ts'
 import { materialPlane } from '../../src/analysis/material-plane.ts'
 import { decodeFrame } from '../../src/decode/decode-frame.ts'
+import { samplePatch } from '../../src/frame/sample-patch.ts'
+import type { Frame } from '../../src/frame/frame.ts'
+import { planeAt } from '../../src/math/plane-at.ts'
+import type { Table } from '../../src/operations/define.ts'
 import type { LibRaw } from '../../src/decode/libraw.ts'
 import { startLibRawInNode } from '../../src/decode/libraw-in-node.ts'
 import { describeMask, makePart, materialPlaneName, maskWeight } from '../../src/operations/masks/mask.ts'
@@ -28,6 +32,20 @@ const maskOf = (kind: string, material: ReturnType<typeof materialPlane>) =>
   describeMask({ parts: [makePart(kind)], inverted: false, strength: 1 }, plainFacts, {
     [materialPlaneName]: { kind: 'plane', ...material },
   })
+/** Paving of the courtyard in the sun and in the shade of the house, x and y 0…1, and a part of it that lies wholly in shade. */
+const paving = { sun: [0.303, 0.89], shade: [0.594, 0.9135], inShade: { left: 0.7, top: 0.85 } } as const
+
+/** The shade that two picks of the paving find. */
+function shadeOfPaving(frame: Frame): Table {
+  const markAt = (place: readonly [number, number]) => {
+    const [red, green, blue] = samplePatch(frame.sensor, frame.facts.noise, place, 24).meanCameraRgb!
+    return [Math.log2(red / green), Math.log2(blue / green), Math.log2(red)] as const
+  }
+  const marks = { sun: markAt(paving.sun), shade: markAt(paving.shade), shadePlace: paving.shade }
+  const making = { kind: 'found shade', ...marks, strokes: [] } as const
+  return makePlane({ name: 'shade', making }, planeSource(frame))!
+}
+
 const pixel = (x: number, y: number) => Float64Array.of(0.2, 0.2, 0.2, 0, x, y)
 
 /** Shares of overview pixels of each class that the foliage and the sky mask take for more than half. */
@@ -36,8 +54,9 @@ async function sharesOf(libraw: LibRaw, frameId: string) {
   const frame = await decodeFrame(libraw, { fileName: made.fileName, bytes: made.bytes })
   const plane = makePlane({ name: materialPlaneName, making: { kind: 'material' } }, planeSource(frame))!
   const masks = { foliage: maskOf('foliage', plane), sky: maskOf('sky', plane) }
+  const shade = frameId.includes('courtyard') ? shadeOfPaving(frame) : null
   const { width, height, scale, rgba } = frame.overview
-  const counts = new Map<string, { all: number; foliage: number; sky: number }>()
+  const counts = new Map<string, { all: number; foliage: number; sky: number; shade: number }>()
   // The file leaves out 4 pixels at each edge of what was painted.
   const materialAt = (column: number, row: number) =>
     made.material[(row * scale + 4) * made.size.width + column * scale + 4]
@@ -53,21 +72,26 @@ async function sharesOf(libraw: LibRaw, frameId: string) {
       const material = materialNames[materialAt(column, row)]
       const name = Object.keys(classes).find((key) => classes[key].materials.includes(material))
       if (!name || !isWithin(column, row, classes[name].margin)) continue
-      const at = pixel((column + 0.5) / width, (row + 0.5) / height)
-      const count = counts.get(name) ?? { all: 0, foliage: 0, sky: 0 }
-      counts.set(name, count)
-      count.all++
-      if (maskWeight(masks.foliage, at) > 0.5) count.foliage++
-      if (maskWeight(masks.sky, at) > 0.5) count.sky++
+      const [x, y] = [(column + 0.5) / width, (row + 0.5) / height]
+      const at = pixel(x, y)
+      const inShade = x > paving.inShade.left && y > paving.inShade.top
+      for (const kind of inShade ? [name, 'what lies in shade'] : [name]) {
+        const count = counts.get(kind) ?? { all: 0, foliage: 0, sky: 0, shade: 0 }
+        counts.set(kind, count)
+        count.all++
+        if (maskWeight(masks.foliage, at) > 0.5) count.foliage++
+        if (maskWeight(masks.sky, at) > 0.5) count.sky++
+        if (shade && planeAt(shade, x, y) > 0.5) count.shade++
+      }
     }
   }
-  for (const [name, { all, foliage, sky }] of counts)
+  for (const [name, { all, foliage, sky, shade }] of counts)
     console.log(
-      `${frameId} ${name.padEnd(16)} ${String(all).padStart(6)} pixels, foliage ${((100 * foliage) / all).toFixed(1)} %, sky ${((100 * sky) / all).toFixed(1)} %`,
+      `${frameId} ${name.padEnd(16)} ${String(all).padStart(6)} pixels, foliage ${((100 * foliage) / all).toFixed(1)} %, sky ${((100 * sky) / all).toFixed(1)} %, shade ${((100 * shade) / all).toFixed(1)} %`,
     )
   return (name: string) => {
-    const { all, foliage, sky } = counts.get(name)!
-    return { foliage: foliage / all, sky: sky / all }
+    const { all, foliage, sky, shade } = counts.get(name)!
+    return { foliage: foliage / all, sky: sky / all, shade: shade / all }
   }
 }
 
@@ -95,6 +119,12 @@ group.each([
   // Far rock in shade over the lake is smooth and has two thirds of the sky’s colour: a known miss.
   it('takes no stone for sky, in shade neither, but for far rock over the lake', () => {
     expect(shares('stone and brick').sky <= 0.01).toBe(frameId !== 'mere-02-lake-590')
+  })
+
+  // Sky lights the shade and has its colour; what parts them is the plane above.
+  it.runIf(frameId === 'mere-05-courtyard-590')('shade found from two picks of paving leaves the sky out', () => {
+    expect(shares('what lies in shade').shade).toBeGreaterThanOrEqual(0.97)
+    expect(shares('clear sky').shade).toBeLessThanOrEqual(0.02)
   })
 })
 

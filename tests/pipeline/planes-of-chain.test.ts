@@ -51,6 +51,11 @@ group('the plane of a second light', () => {
     expect(at(lit, 100)).toBeGreaterThan(0.98)
   })
 
+  it('takes what is smooth and red for sky, unless the shade was picked there', () => {
+    const pickedElsewhere = setValues(lit, 'secondLight-1', { shade: [0.1, ...shade.slice(1)] })
+    expect(at(pickedElsewhere, 100)).toBeLessThan(0.02)
+  })
+
   it('is not made without two picks, between picks of one light, or while the step is off', () => {
     expect(planeOf(setValues(lit, 'secondLight-1', { sun: [] }))).toBeUndefined()
     expect(planeOf(setValues(lit, 'secondLight-1', { sun: shade }))).toBeUndefined()

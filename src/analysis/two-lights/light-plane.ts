@@ -14,30 +14,38 @@ export interface LightPlane {
 
 const mostCells = 500_000
 
-/** Overview pixels along each axis that make one cell. */
-export const cellStep = ({ width, height }: Pick<Overview, 'width' | 'height'>) =>
-  Math.max(1, Math.ceil(Math.sqrt((width * height) / mostCells)))
 /** Radius in cells of the boxes that quieten noise (tuned by simulation). */
 const smoothing = 1
 
-/** Means of one channel over squares of `step` overview pixels. */
-function reduceChannel({ width, rgba }: Overview, channel: number, step: number, columns: number, rows: number) {
-  const plane = new Float32Array(columns * rows)
-  for (let y = 0; y < rows * step; y++) {
-    const row = Math.floor(y / step) * columns
-    for (let x = 0; x < columns * step; x++) {
-      plane[row + Math.floor(x / step)] += rgba[(y * width + x) * 4 + channel] / (step * step)
+/** Columns and rows of cells, and the overview pixels along each axis that make one. */
+export function lightCells(overview: Pick<Overview, 'width' | 'height'>) {
+  const step = Math.max(1, Math.ceil(Math.sqrt((overview.width * overview.height) / mostCells)))
+  const along = (pixels: number) => Math.max(1, Math.floor(pixels / step))
+  return { width: along(overview.width), height: along(overview.height), step }
+}
+
+/** Means over cells of the values at `first` and every `stride` further, one for each overview pixel. */
+export function meansOverCells(
+  values: Float32Array,
+  overview: Pick<Overview, 'width' | 'height'>,
+  first = 0,
+  stride = 1,
+): Float32Array {
+  const { width, height, step } = lightCells(overview)
+  const plane = new Float32Array(width * height)
+  for (let y = 0; y < height * step; y++) {
+    const row = Math.floor(y / step) * width
+    for (let x = 0; x < width * step; x++) {
+      plane[row + Math.floor(x / step)] += values[(y * overview.width + x) * stride + first] / (step * step)
     }
   }
   return plane
 }
 
 export function makeLightPlane(overview: Overview): LightPlane {
-  const step = cellStep(overview)
-  const width = Math.max(1, Math.floor(overview.width / step))
-  const height = Math.max(1, Math.floor(overview.height / step))
+  const { width, height } = lightCells(overview)
   const [red, green, blue] = [0, 1, 2].map((channel) =>
-    boxSums(reduceChannel(overview, channel, step, width, height), width, height, smoothing),
+    boxSums(meansOverCells(overview.rgba, overview, channel, 4), width, height, smoothing),
   )
   const counts = boxSums(new Float32Array(red.length).fill(1), width, height, smoothing)
   return {

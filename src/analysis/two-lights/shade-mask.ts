@@ -4,7 +4,7 @@ import type { Overview } from '../../frame/frame.ts'
 import { colourOfLevel } from './colour-of-level.ts'
 import { guidedFilter } from './guided-filter.ts'
 import { areTwoLights, lightDistance, type LightMark } from './light-marks.ts'
-import { makeLightPlane } from './light-plane.ts'
+import { makeLightPlane, meansOverCells } from './light-plane.ts'
 import { applyStrokes, type Stroke } from './strokes.ts'
 import { twinEvidence } from './twin-evidence.ts'
 
@@ -20,6 +20,8 @@ export interface ShadeMaskRequest {
   readonly sun: LightMark
   readonly shade: LightMark
   readonly strokes: readonly Stroke[]
+  /** How far each overview pixel is sky, 0…1: it has the colour of shade, which it lights, but no neutral of shade is meant for it. */
+  readonly sky?: Float32Array
 }
 
 /** Distances in stops of colour and level at which each counts fully (tuned by simulation, as all constants here). */
@@ -38,7 +40,7 @@ const darkBelowShade = 6
 const clamp = (value: number, low: number, high: number) => Math.min(Math.max(value, low), high)
 
 /** The mask of a frame, or null where the marks do not tell two lights apart: then one neutral serves. */
-export function shadeMask({ overview, sun, shade, strokes }: ShadeMaskRequest): Mask | null {
+export function shadeMask({ overview, sun, shade, strokes, sky }: ShadeMaskRequest): Mask | null {
   if (!areTwoLights(sun, shade)) return null
   const light = makeLightPlane(overview)
   const { width, height, log2Red, u, v } = light
@@ -53,6 +55,7 @@ export function shadeMask({ overview, sun, shade, strokes }: ShadeMaskRequest): 
   const levelWeight = (levelStep / levelCounts) ** 2
   const darkest = shade[2] - darkBelowShade
   const guide = log2Red.map((value) => Math.max(value, darkest))
+  const skyOfCells = sky && meansOverCells(sky, overview)
   const mask = new Float32Array(guide.length)
   for (let i = 0; i < mask.length; i++) {
     const byLevel = ofLevel((guide[i] - sun[2]) / levelStep)
@@ -60,7 +63,7 @@ export function shadeMask({ overview, sun, shade, strokes }: ShadeMaskRequest): 
     const known = Number.isFinite(byColour)
     const both = known ? (colourWeight * byColour + levelWeight * byLevel) / (colourWeight + levelWeight) : byLevel
     const z = both + twinWeight * clamp(twins[i], -twinLimit, twinLimit)
-    mask[i] = clamp(steepness * (z - 0.5) + 0.5, 0, 1)
+    mask[i] = clamp(steepness * (z - 0.5) + 0.5, 0, 1) * (1 - (skyOfCells?.[i] ?? 0))
   }
   applyStrokes(mask, width, height, strokes)
   const radius = Math.max(1, Math.round(width * guideRadius))
