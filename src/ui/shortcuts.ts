@@ -7,6 +7,7 @@ import { toggleSampleWay } from './picture/outline-tool.ts'
 import { showPixels, showWhole, zoomByNotch } from './picture/picture-view.ts'
 import { endProbe, keepMark, leaveTool, startProbe } from './picture/probe-tool.ts'
 import { stepSampleRadius } from './picture/sample-radius.ts'
+import { markNextClipping } from './readings/clipping-tool.ts'
 import { openDialog, screen } from './screen-store.ts'
 import { useWorkbench } from './workbench-context.tsx'
 
@@ -29,12 +30,6 @@ export const singleKeys: readonly SingleKey[] = [
   { key: 'L', does: 'Mark what is lost: in the sensor, in the output, nothing', run: markNextClipping },
   { key: '?', does: 'This page', run: () => openDialog('help') },
 ]
-
-/** From nothing to the sensor, to the output and back. */
-function markNextClipping(workbench: Workbench): void {
-  const next = { none: 'sensor', sensor: 'output', output: 'none' } as const
-  workbench.showClipping(next[workbench.session.getState().clippingShown])
-}
 
 /** Keys that work only where the focus is, or with a modifier; for the help page. */
 export const otherKeys: readonly (readonly [keys: string, does: string])[] = [

@@ -1,4 +1,4 @@
-// The line under the picture: the probe and what it reads on the left, how the picture is seen and running work on the right.
+// The line under the picture: the probe and what it reads on the left, how the picture is seen on the right.
 import { useStore } from 'zustand'
 import { Button } from 'react-aria-components/Button'
 
@@ -6,7 +6,6 @@ import { KeyHint } from './key-hint.tsx'
 import { ProbeReading } from './picture/probe-reading.tsx'
 import { endProbe, startProbe } from './picture/probe-tool.ts'
 import { screen } from './screen-store.ts'
-import { TaskProgress } from './task-progress.tsx'
 import { useSession, useWorkbench } from './workbench-context.tsx'
 import { ZoomControls } from './picture/zoom-controls.tsx'
 
@@ -39,7 +38,6 @@ export function StatusLine() {
       </Button>
       {probing ? <ProbeReading /> : <PointedPixel />}
       <span className="spring" />
-      <TaskProgress />
       <ZoomControls />
     </footer>
   )

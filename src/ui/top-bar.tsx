@@ -1,4 +1,5 @@
-// The top line: where one is in the roll, which filter the frame was taken with, its edit as a whole, undo and redo by name, help and export.
+// The top line: where one is in the roll, which filter the frame was taken with, its edit as a
+// whole, running work, undo and redo by name, help and export.
 import { ChevronLeft, ChevronRight, CircleHelp } from 'lucide-react'
 import { Button } from 'react-aria-components/Button'
 import { Group } from 'react-aria-components/Group'
@@ -10,6 +11,7 @@ import { HistoryButtons } from './history-buttons.tsx'
 import { IconButton } from './icon-button.tsx'
 import { OpenMore } from './frames/open-more.tsx'
 import { openDialog } from './screen-store.ts'
+import { TaskProgress } from './task-progress.tsx'
 import { useSession, useWorkbench } from './workbench-context.tsx'
 
 export function TopBar() {
@@ -35,6 +37,7 @@ export function TopBar() {
       <FilterStatement />
       <EditMenu />
       <span className="spring" />
+      <TaskProgress />
       <HistoryButtons />
       <IconButton label="Help and keys" onPress={() => openDialog('help')}>
         <CircleHelp />

@@ -40,7 +40,9 @@ export function createFilterCommand({ session, edits, noteFilter, shown }: Filte
     const before = edits.history(id)?.chain
     const isAsOpened = before !== undefined && current?.id === id && isOpeningChain(before, current.facts)
     if (isAsOpened) {
-      edits.apply(id, `Opened for ${filterWords(filterNm)}`, () => defaultChain({ ...current.facts, filterNm }))
+      edits.apply(id, `Chain for ${filterNm === null ? 'full spectrum' : `${filterNm} nm`}`, () =>
+        defaultChain({ ...current.facts, filterNm }),
+      )
       const after = edits.history(id)!.chain
       if (after !== before) {
         const { selectedStepId } = session.getState()

@@ -149,3 +149,29 @@ describe('outline', () => {
     await expect.poll(words).toContain(`Probered ${redStops < 0 ? '−' : '+'}${Math.abs(redStops).toFixed(2)}`)
   })
 })
+
+describe('room', () => {
+  it('moves nothing in the panel when the probe is taken up, and cuts no advice while work is under way', async () => {
+    const { workbench } = await openBench()
+    const below = [page.getByText('Hold brightness'), page.getByRole('button', { name: 'Add a second light' })]
+    const tops = () => below.map((one) => one.element().getBoundingClientRect().top)
+    await expect.element(below[1]).toBeInTheDocument()
+    const before = tops()
+    await takeUp()
+    expect(tops()).toEqual(before)
+    const sentence =
+      'Poor pick: 11432 cells, 49 % clipped, ±0.08 stop; it is dark for so few cells; take a larger sample or a brighter place.'
+    const { probe } = workbench.session.getState()
+    const task = { id: 't', label: 'Exporting meadow-01.tif', fraction: 0.4, secondsLeft: 70, cancellable: true }
+    workbench.session.setState({
+      probe: { ...probe!, reading: { ...probe!.reading, sentence } },
+      tasks: [task, { ...task, id: 'u' }],
+    })
+    const verdict = page.getByText(sentence).first()
+    await expect.element(verdict).toBeVisible()
+    const { scrollHeight, clientHeight, scrollWidth, clientWidth } = document.querySelector('.verdict')!
+    expect([scrollHeight, scrollWidth]).toEqual([clientHeight, clientWidth])
+    expect(tops()).toEqual(before)
+    expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(innerWidth)
+  })
+})

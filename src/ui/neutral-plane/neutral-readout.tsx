@@ -9,9 +9,11 @@ interface RowProps {
   readonly name: string
   readonly gains: NeutralGains | null
   readonly scale: KelvinScale | null
+  /** What stands for kelvin where there are no gains. */
+  readonly without?: string
 }
 
-function Row({ kind, name, gains, scale }: RowProps) {
+function Row({ kind, name, gains, scale, without = '' }: RowProps) {
   const written = (stops: number | undefined) => (stops === undefined ? '–' : formatNumber(stops, 2, true))
   return (
     <>
@@ -22,26 +24,25 @@ function Row({ kind, name, gains, scale }: RowProps) {
       <dd>
         <span>red {written(gains?.redStops)}</span> <span>blue {written(gains?.blueStops)}</span>
       </dd>
-      {scale && (
-        <dd className="kelvin-words">{gains ? kelvinWords(scale, gains) : 'nothing usable under the probe'}</dd>
-      )}
+      {scale && <dd className="kelvin-words">{gains ? kelvinWords(scale, gains) : without}</dd>}
     </>
   )
 }
 
-/** Alone in following the probe, so that the kept neutral's kelvin are not looked up again at every move. */
+/** Alone in following the probe, so that the frame's kelvin are not looked up again at every move; there whether it is up or not. */
 function ProbeRow({ scale }: { scale: KelvinScale | null }) {
   const probed = useSession((session) => session.probe?.neutral ?? null)
-  return <Row kind="probe" name="Probe" gains={probed} scale={scale} />
+  const isUp = useSession((session) => session.tool === 'probe')
+  const without = isUp ? 'nothing usable under the probe' : 'put away'
+  return <Row kind="probe" name="Probe" gains={probed} scale={scale} without={without} />
 }
 
 export function NeutralReadout({ scale, gains }: { scale: KelvinScale | null; gains: NeutralGains }) {
-  const probing = useSession((session) => session.tool === 'probe')
   return (
     <>
       <dl className="readout">
         <Row kind="neutral" name="Frame" gains={gains} scale={scale} />
-        {probing && <ProbeRow scale={scale} />}
+        <ProbeRow scale={scale} />
       </dl>
       {!scale && <p className="control-note">No kelvin: the file names no camera matrix.</p>}
     </>

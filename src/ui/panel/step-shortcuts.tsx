@@ -6,9 +6,10 @@ import { endProbe, startProbe } from '../picture/probe-tool.ts'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
 import type { StepRoomProps } from './step-room-props.ts'
 
-/** The probe's own values, while the controls below go on showing the kept ones. */
-function ProbeValues() {
+/** The probe's own values, while the controls below go on showing the frame's; of one height whether it is up or not. */
+function ProbeValues({ isUp }: { isUp: boolean }) {
   const neutral = useSession((session) => session.probe?.neutral ?? null)
+  if (!isUp) return <p className="probe-values">Roam, and the whole picture follows.</p>
   const written = (stops: number | undefined) => (stops === undefined ? '–' : formatNumber(stops, 2, true))
   return (
     <p className="probe-values">
@@ -31,7 +32,7 @@ export function ProbeShortcut() {
       >
         {probing ? 'Put the probe away' : 'Probe the picture for a neutral'}
       </Button>
-      {probing && <ProbeValues />}
+      <ProbeValues isUp={probing} />
     </>
   )
 }

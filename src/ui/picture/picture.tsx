@@ -9,6 +9,7 @@ import { usePictureKeys } from './picture-keys.ts'
 import { usePicturePointer } from './picture-pointer.ts'
 import { usePictureWheel } from './picture-wheel.ts'
 import { StepLayers } from '../lights/step-layers.tsx'
+import { ClippingLegend } from '../readings/clipping-legend.tsx'
 import { PlaceMarkers } from '../readings/place-markers.tsx'
 import { PointedPlace } from './pointed-place.tsx'
 import { PreviewCaption } from './preview-caption.tsx'
@@ -68,6 +69,7 @@ export function Picture() {
         keeps it as a mark, Escape leaves it. While the probe takes an outline, arrow keys move a cursor, space sets a
         corner, Enter closes it.
       </p>
+      <ClippingLegend />
       <PictureState />
       <SpokenReading />
     </section>
