@@ -1,6 +1,7 @@
 // While the picture marks what is lost: of what, which slant is which channel and how much of it, and the way on. The slants are
 // those of the picture's shader.
 import { Button } from 'react-aria-components/Button'
+import { Group } from 'react-aria-components/Group'
 
 import { KeyHint } from '../key-hint.tsx'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
@@ -58,13 +59,13 @@ export function ClippingLegend() {
   const marked = useSession((session) => (session.shown ? session.clippingShown : 'none'))
   if (marked === 'none') return null
   return (
-    <div className="clipping-legend" role="group" aria-label="What is marked in the picture">
+    <Group className="clipping-legend" aria-label="What is marked in the picture">
       <strong>{marked === 'sensor' ? 'Clipped in the sensor' : 'Clipped in the output'}</strong>
       <ul>{marked === 'sensor' ? <SensorShares /> : <OutputShares />}</ul>
       <Button className="button quiet" onPress={() => markNextClipping(workbench)}>
         {marked === 'sensor' ? 'Next: output' : 'Next: no marks'}
         <KeyHint>L</KeyHint>
       </Button>
-    </div>
+    </Group>
   )
 }
