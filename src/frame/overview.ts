@@ -25,7 +25,7 @@ function edgesAlong(length: number, cell: number, scale: number): Int32Array {
 /** Writes the sums of overview row `top`. */
 type SumRow = (top: number, row: RowSums) => void
 
-/** The loop over rows that fits the sensor; rows are asked for from top to bottom. */
+/** The loop over rows that fits the sensor. */
 function rowSummer(sensor: SensorData, cellSize: number, columns: Edges, rows: Edges): SumRow {
   if (sensor.kind === 'linear') return (top, row) => sumLinearRows(sensor, rows[top], rows[top + 1], columns, row)
   const table = photositeTable(sensor)
@@ -51,23 +51,26 @@ export function makeOverview(sensor: SensorData): Overview {
   const [red, green, blue] = cell.counts
   // One channel stands for all three.
   const [redAt, blueAt] = red ? [0, 2] : [1, 1]
-  const cellsAcross = Float64Array.from({ length: across }, (_, i) => (columns[i + 1] - columns[i]) / cell.size)
+  const shares = Float64Array.from({ length: across }, (_, i) => cell.size / (columns[i + 1] - columns[i]))
 
   const sumRow = rowSummer(sensor, cell.size, columns, rows)
 
   const rgba = new Float32Array(width * height * 4)
   const row = { sums: new Float64Array(across * 3), largest: new Float64Array(across) }
+  const { sums, largest } = row
   for (let top = 0; top < down; top++) {
-    row.sums.fill(0)
-    row.largest.fill(-Infinity)
+    sums.fill(0)
+    largest.fill(-Infinity)
     sumRow(top, row)
-    const cellsDown = (rows[top + 1] - rows[top]) / cell.size
+    const share = cell.size / (rows[top + 1] - rows[top])
+    const redShare = share / (red || green)
+    const greenShare = share / green
+    const blueShare = share / (blue || green)
     for (let left = 0, at = 0, to = top * width * 4; left < across; left++, at += 3, to += 4) {
-      const share = 1 / (cellsDown * cellsAcross[left])
-      rgba[to] = (row.sums[at + redAt] * share) / (red || green)
-      rgba[to + 1] = (row.sums[at + 1] * share) / green
-      rgba[to + 2] = (row.sums[at + blueAt] * share) / (blue || green)
-      rgba[to + 3] = row.largest[left]
+      rgba[to] = sums[at + redAt] * redShare * shares[left]
+      rgba[to + 1] = sums[at + 1] * greenShare * shares[left]
+      rgba[to + 2] = sums[at + blueAt] * blueShare * shares[left]
+      rgba[to + 3] = largest[left]
     }
     const end = (top + 1) * width * 4
     if (across < width) rgba.copyWithin(end - 4, end - 8, end - 4)
