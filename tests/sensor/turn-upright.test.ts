@@ -42,7 +42,7 @@ describe.each([
   ])('$name', ({ area }) => {
     const wrong: string[] = []
     for (const orientation of orientations) {
-      const mosaic = uprightMosaic(stored, area, orientation)
+      const mosaic = uprightMosaic({ ...stored, codes: stored.codes.slice() }, area, orientation)
       const turned = orientation >= 5
       expect([mosaic.width, mosaic.height]).toEqual(turned ? [area.height, area.width] : [area.width, area.height])
       for (let y = 0; y < area.height; y++) {
@@ -80,7 +80,8 @@ it('three channels stay together', () => {
     white: 99,
   }
   for (const orientation of orientations) {
-    const { codes, width } = uprightLinear(stored, { x: 1, y: 1, width: 4, height: 3 }, orientation)
+    const area = { x: 1, y: 1, width: 4, height: 3 }
+    const { codes, width } = uprightLinear({ ...stored, codes: stored.codes.slice() }, area, orientation)
     for (let y = 0; y < 3; y++) {
       for (let x = 0; x < 4; x++) {
         const [column, row] = uprightOf[orientation](x, y, 4, 3)
