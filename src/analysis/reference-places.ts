@@ -1,24 +1,24 @@
 // A few places of a frame that stand for what is in it, so that a chain can show what it does to each: the colours and
 // levels of evenly spread squares fall into groups, and the evenest square next to the middle of each group is taken.
-import type { Overview } from '../frame/frame.ts'
-import { overviewColour } from '../frame/overview-colour.ts'
+import type { CellGrid } from '../frame/cell-grid.ts'
 
 export interface ReferencePlace {
   readonly x: number
   readonly y: number
 }
 
-/** Squares along the longer side (the outermost are left out), their half width in overview pixels, and rounds of grouping: our choice. */
+/** Squares along the longer side (the outermost are left out), and rounds of grouping: our choice. */
 const squaresAcross = 40
-const squareRadius = 2
 const rounds = 8
 /** Places of a frame that the chain tells of (our choice: as many as fit under a step). */
 const shownPlaces = 5
 /** Colour counts so many times more than level: a stop of brightness is a step, a stop of ratio is another material (our choice). */
 const colourWeight = 2
-/** Level in shares of saturation below which a colour is mostly noise, and above which squares are clipped. */
+/** Level in shares of saturation below which a colour is mostly noise (our choice). */
 const darkest = 0.002
-const brightest = 0.97
+
+/** What is read of a grid of cells. */
+type SquareCells = Pick<CellGrid, 'width' | 'height' | 'unsmoothed' | 'unclipped'>
 
 interface Square extends ReferencePlace {
   /** log2 of the level, then of red and of blue to green. */
@@ -33,13 +33,15 @@ function apart(a: readonly number[], b: readonly number[]): number {
   return level * level + red * red + blue * blue
 }
 
-function squaresOf(overview: Overview): Square[] {
-  const side = Math.max(overview.width, overview.height) / squaresAcross
-  const across = Math.max(1, Math.floor(overview.width / side))
-  const down = Math.max(1, Math.floor(overview.height / side))
+/** The cells in the middle of evenly spread squares, where their colour counts and their neighbours' does. */
+function squaresOf({ width, height, unsmoothed, unclipped }: SquareCells): Square[] {
+  const side = Math.max(width, height) / squaresAcross
+  const across = Math.max(1, Math.floor(width / side))
+  const down = Math.max(1, Math.floor(height / side))
   const read = (i: number, j: number) => {
-    const [r, g, b, peak] = overviewColour(overview, (i + 0.5) / across, (j + 0.5) / down, squareRadius)
-    const usable = Math.min(r, g, b) > darkest && peak < brightest
+    const cell = Math.floor(((j + 0.5) / down) * height) * width + Math.floor(((i + 0.5) / across) * width)
+    const [r, g, b] = unsmoothed.subarray(cell * 3, cell * 3 + 3)
+    const usable = Math.min(r, g, b) > darkest && unclipped[cell] === 1
     return usable ? ([Math.log2((r + g + b) / 3), Math.log2(r / g), Math.log2(b / g)] as const) : null
   }
   const grid = Array.from({ length: across * down }, (_, n) => read(n % across, Math.floor(n / across)))
@@ -73,8 +75,8 @@ function group(squares: readonly Square[], count: number): Square[][] {
 }
 
 /** At most `count` places, brightest first; fewer where the frame holds fewer usable squares, none where it holds none. */
-export function referencePlaces(overview: Overview, count = shownPlaces): ReferencePlace[] {
-  const squares = squaresOf(overview)
+export function referencePlaces(cells: SquareCells, count = shownPlaces): ReferencePlace[] {
+  const squares = squaresOf(cells)
   if (squares.length < count) return []
   return group(squares, count)
     .map((members) => {

@@ -2,7 +2,7 @@
 // interrupted within a file, so giving up the one at work ends the worker; so does a failed allocation, after which its
 // memory is not to be trusted.
 import { proxy, wrap } from 'comlink'
-import type { Frame } from '../frame/frame.ts'
+import type { Frame, FrameReadings } from '../frame/frame.ts'
 import { DecodeError } from './decode-error.ts'
 import type { DecodeAnswer, DecodeFile } from './decode-worker.ts'
 
@@ -12,9 +12,15 @@ interface DecodeOptions {
   readonly signal?: AbortSignal
 }
 
+interface Decoded {
+  readonly frame: Frame
+  /** Comes after the frame; rejects as `decode` does. */
+  readonly readings: Promise<FrameReadings>
+}
+
 export interface DecodeClient {
   /** @throws DecodeError with a sentence for people, or the signal's reason */
-  decode(file: File, options?: DecodeOptions): Promise<Frame>
+  decode(file: File, options?: DecodeOptions): Promise<Decoded>
   /** Ends the worker; the next file starts another. */
   close(): void
 }
@@ -60,17 +66,23 @@ export function startDecodeClient(): DecodeClient {
     running = null
   }
 
-  async function decodeNow(file: File, { onPreview, signal }: DecodeOptions, abort: Abort): Promise<Frame> {
+  /** Hands the frame to `onFrame` and stays with the worker until the readings are there too. */
+  async function decodeNow(
+    file: File,
+    { onPreview, signal }: DecodeOptions,
+    abort: Abort,
+    onFrame: (frame: Frame) => void,
+  ): Promise<FrameReadings> {
     signal?.throwIfAborted()
     running ??= startWorker()
     const { decodeFile, broken } = running
-    const work = decodeFile(file, onPreview ? proxy(onPreview) : null)
+    const work = decodeFile(file, proxy({ preview: (jpeg: Blob) => onPreview?.(jpeg), frame: onFrame }))
     const answer = await Promise.race([work, broken, abort.promise]).catch(() => {
       close()
       signal?.throwIfAborted()
       throw new DecodeError(file.name, { kind: 'no decoder' })
     })
-    if ('frame' in answer) return answer.frame
+    if ('readings' in answer) return answer.readings
     if (answer.failure.kind === 'memory') close()
     throw new DecodeError(file.name, answer.failure)
   }
@@ -79,9 +91,13 @@ export function startDecodeClient(): DecodeClient {
     close,
     decode(file, options = {}) {
       const abort = listenFor(options.signal)
-      const turn = line.then(() => decodeNow(file, options, abort))
-      line = turn.catch(() => undefined)
-      return Promise.race([turn, abort.promise]).finally(abort.forget)
+      let onFrame: (frame: Frame) => void
+      const handedOver = new Promise<Frame>((resolve) => (onFrame = resolve))
+      const readings = line.then(() => decodeNow(file, options, abort, onFrame))
+      line = readings.catch(() => undefined)
+      const decoded = handedOver.then((frame) => ({ frame, readings }))
+      const failed = readings.then(() => decoded)
+      return Promise.race([decoded, failed, abort.promise]).finally(abort.forget)
     },
   }
 }

@@ -1,9 +1,7 @@
 // Bytes of a JPEG or TIFF to a frame: a photograph that was developed before, made linear again as far as its file tells how.
-import { referencePlaces } from '../analysis/reference-places.ts'
 import { frameCells, makeFrameFacts } from '../frame/frame-facts.ts'
 import type { Developed, Frame } from '../frame/frame.ts'
 import { makeOverview } from '../frame/overview.ts'
-import { sensorHistogram } from '../frame/sensor-histogram.ts'
 import type { Orientation } from '../sensor/orientation.ts'
 import { DecodeError, type DecodeFailure } from './decode-error.ts'
 import { developedNoise } from './developed-noise.ts'
@@ -63,11 +61,9 @@ function frameOf(
   const cells = frameCells(sensor, overview, noise)
   const matrix = pixels.channels === 3 ? toXyz : null
   const facts = { ...makeFrameFacts(sensor, overview, cells, noise, matrix), developed: true }
-  const histogram = sensorHistogram(sensor)
   const developed: Developed = { format, bits: pixels.bits, space: name }
   const all = [...warnings, ...stated.warnings]
-  const places = referencePlaces(overview)
-  return { sensor, overview, cells, places, histogram, facts, metadata, developed, warnings: all }
+  return { sensor, overview, cells, facts, metadata, developed, warnings: all }
 }
 
 /** Whether bytes begin as a JPEG does. */

@@ -1,11 +1,9 @@
 // Bytes of a file to a frame: the same code in the browser's worker and in Node. Raw files are decoded at once, the fingerprint
 // is worked out meanwhile; what was developed before goes its own way.
-import { referencePlaces } from '../analysis/reference-places.ts'
 import type { Frame } from '../frame/frame.ts'
 import { frameCells, makeFrameFacts } from '../frame/frame-facts.ts'
 import { estimateNoise } from '../frame/noise-model.ts'
 import { makeOverview } from '../frame/overview.ts'
-import { sensorHistogram } from '../frame/sensor-histogram.ts'
 import { cameraToXyz, daylightNeutral } from './camera-matrix.ts'
 import { DecodeError } from './decode-error.ts'
 import { decodeJpeg, decodeTiff, isJpeg } from './decode-developed.ts'
@@ -63,10 +61,8 @@ function decodeRaw(source: RawSource, directories: readonly TiffDirectory[], onP
     const cells = frameCells(sensor, overview, noise)
     const daylight = matrix ? daylightNeutral(opened.metadata) : undefined
     const facts = makeFrameFacts(sensor, overview, cells, noise, matrix, daylight)
-    const histogram = sensorHistogram(sensor)
     const damage = damageWarnings(libraw.takeMessages())
-    const places = referencePlaces(overview)
-    return { sensor, overview, cells, places, histogram, facts, metadata, warnings: [...warnings, ...damage] }
+    return { sensor, overview, cells, facts, metadata, warnings: [...warnings, ...damage] }
   })
 }
 

@@ -1,15 +1,20 @@
-// The worker that decodes: a file in, its embedded preview at once, then the frame, whose pixels are handed over. Reading,
-// unpacking, turning, the overview and the fingerprint all happen here, so that the page never waits.
+// The worker that decodes: a file in, its embedded preview at once, then the frame, whose pixels are handed over, and last its
+// readings. Reading, unpacking, turning, the overview and the fingerprint all happen here, so that the page never waits.
 import { expose, type ProxyMarked, releaseProxy, type Remote, transfer } from 'comlink'
-import type { Frame } from '../frame/frame.ts'
+import { laterReadings } from '../analysis/frame-readings.ts'
+import type { Frame, FrameReadings } from '../frame/frame.ts'
 import { DecodeError, type DecodeFailure } from './decode-error.ts'
 import { decodeFrame } from './decode-frame.ts'
 import { type LibRaw, startLibRaw } from './libraw.ts'
 
 /** Errors lose their class on the way out of a worker, so failures are answers. */
-export type DecodeAnswer = { readonly frame: Frame } | { readonly failure: DecodeFailure }
-export type ReceivePreview = (jpeg: Blob) => void
-export type DecodeFile = (file: File, receive: (ReceivePreview & ProxyMarked) | null) => Promise<DecodeAnswer>
+export type DecodeAnswer = { readonly readings: FrameReadings } | { readonly failure: DecodeFailure }
+/** Takes what comes before the answer: the embedded JPEG, if there is one, and the frame. */
+export interface DecodeReceiver {
+  preview(jpeg: Blob): void
+  frame(frame: Frame): void
+}
+export type DecodeFile = (file: File, receiver: DecodeReceiver & ProxyMarked) => Promise<DecodeAnswer>
 
 let starting: Promise<LibRaw | null> | undefined
 
@@ -36,21 +41,25 @@ function pixelBuffers({ sensor, overview, cells }: Frame): ArrayBuffer[] {
   return arrays.map(({ buffer }) => buffer as ArrayBuffer)
 }
 
-async function decodeFile(file: File, receive: Remote<ReceivePreview> | null): Promise<DecodeAnswer> {
+async function decodeFile(file: File, receiver: Remote<DecodeReceiver & ProxyMarked>): Promise<DecodeAnswer> {
   try {
     const [libraw, bytes] = await Promise.all([startDecoder(file.name), readBytes(file)])
     const frame = await decodeFrame(libraw, {
       fileName: file.name,
       bytes,
-      onPreview: (jpeg) => void receive?.(new Blob([jpeg], { type: 'image/jpeg' })),
+      onPreview: (jpeg) => void receiver.preview(new Blob([jpeg], { type: 'image/jpeg' })),
     })
-    return transfer({ frame }, pixelBuffers(frame))
+    const read = laterReadings(frame)
+    const received = receiver.frame(transfer(frame, pixelBuffers(frame)))
+    const readings = read()
+    await received
+    return { readings }
   } catch (thrown) {
     if (thrown instanceof DecodeError) return { failure: thrown.failure }
     const words = thrown instanceof Error ? thrown.message : String(thrown)
     return { failure: { kind: /memory|allocation/i.test(words) ? 'memory' : 'other', words } }
   } finally {
-    receive?.[releaseProxy]()
+    receiver[releaseProxy]()
   }
 }
 

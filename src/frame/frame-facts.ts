@@ -4,23 +4,20 @@ import { sensorCell } from './cell.ts'
 import type { FrameFacts, NoiseModel, Overview, SensorData } from './frame.ts'
 import { findOpeningNeutral } from './opening-neutral.ts'
 
-/** Mean `cameraRgb` over overview pixels without clipped photosites, or over all where every one is clipped. */
-function meanOf({ rgba }: Overview): [number, number, number] {
-  const sum = (limit: number) => {
-    let red = 0
-    let green = 0
-    let blue = 0
-    let pixels = 0
-    for (let i = 0; i < rgba.length; i += 4) {
-      if (rgba[i + 3] >= limit) continue
-      red += rgba[i]
-      green += rgba[i + 1]
-      blue += rgba[i + 2]
-      pixels++
-    }
-    return pixels ? ([red / pixels, green / pixels, blue / pixels] as [number, number, number]) : null
+/** Mean `cameraRgb` over overview pixels whose largest photosite lies below `limit`, or null where there are none. */
+function meanBelow({ rgba }: Overview, limit: number): [number, number, number] | null {
+  let red = 0
+  let green = 0
+  let blue = 0
+  let pixels = 0
+  for (let i = 0; i < rgba.length; i += 4) {
+    if (rgba[i + 3] >= limit) continue
+    red += rgba[i]
+    green += rgba[i + 1]
+    blue += rgba[i + 2]
+    pixels++
   }
-  return sum(clippingLevel) ?? sum(Infinity) ?? [0, 0, 0]
+  return pixels ? [red / pixels, green / pixels, blue / pixels] : null
 }
 
 /** Photosites of red that one overview pixel averages. */
@@ -43,7 +40,8 @@ export function makeFrameFacts(
   cameraToXyz: readonly number[] | null,
   daylightNeutral?: FrameFacts['daylightNeutral'],
 ): FrameFacts {
-  const meanCameraRgb = meanOf(overview)
+  // Where every pixel is clipped, all count.
+  const meanCameraRgb = meanBelow(overview, clippingLevel) ?? meanBelow(overview, Infinity) ?? [0, 0, 0]
   return {
     meanCameraRgb,
     referenceNeutral: findOpeningNeutral(cells, meanCameraRgb),

@@ -81,6 +81,13 @@ export interface ChannelHistogram {
 /** Red, green and blue before any gain; one entry alone for a sensor of one channel. */
 export type SensorHistogram = readonly ChannelHistogram[]
 
+/** What is told of a frame beside its picture. No picture needs it, so it is worked out when the first one is on its way. */
+export interface FrameReadings {
+  readonly histogram: SensorHistogram
+  /** Places that stand for what is in the frame, x and y in 0…1, brightest first. */
+  readonly places: readonly { readonly x: number; readonly y: number }[]
+}
+
 /** What operations may know of a frame; plain data, made once at opening. No operation looks at pixels. */
 export interface FrameFacts {
   /** Mean `cameraRgb` over unclipped overview pixels. */
@@ -132,11 +139,8 @@ export interface Frame {
   readonly fingerprint: string
   readonly sensor: SensorData
   readonly overview: Overview
-  readonly histogram: SensorHistogram
   /** The smoothed cells of the overview: what judgements about the whole frame start from. */
   readonly cells: CellGrid
-  /** Places that stand for what is in the frame, x and y in 0…1, brightest first. */
-  readonly places: readonly { readonly x: number; readonly y: number }[]
   readonly facts: FrameFacts
   readonly metadata: ExposureMetadata
   /** Absent for raw files. */

@@ -3,11 +3,11 @@
 import type { DecodeClient } from '../decode/decode-client.ts'
 import { defaultChain } from '../edits/default-chain.ts'
 import type { EditStore } from '../edits/edit-store.ts'
-import type { Frame, FrameFacts } from '../frame/frame.ts'
+import type { Frame, FrameFacts, FrameReadings } from '../frame/frame.ts'
 import type { ChainPlanes } from './chain-planes.ts'
 import type { FrameCache } from './frame-cache.ts'
 import type { Keeping } from './keeping.ts'
-import { changeEntry, type SessionStore, setEntryState } from './session-store.ts'
+import { changeEntry, notify, type SessionStore, setEntryState } from './session-store.ts'
 import type { SupplyStore } from './supply-store.ts'
 import { thumbnailUrl } from './thumbnail.ts'
 
@@ -36,6 +36,8 @@ interface OpenRollContext {
   readonly decoder: DecodeClient
 }
 
+const wordsOf = (reason: unknown) => (reason instanceof Error ? reason.message : String(reason))
+
 export function createOpenRoll(context: OpenRollContext): OpenRoll {
   const { session, edits, frames, supplies, planes, keeping, decoder } = context
   const files = new Map<string, File>()
@@ -61,7 +63,21 @@ export function createOpenRoll(context: OpenRollContext): OpenRoll {
     if (!frame || !chain) return
     await planes.ready({ id, frame }, chain).catch(() => undefined)
     const order = { chain, facts: factsOf(id, frame), supplies: supplies.of(id) }
-    showPicture(id, await thumbnailUrl(frame.overview, order))
+    try {
+      showPicture(id, await thumbnailUrl(frame.overview, order))
+    } catch (reason) {
+      notify(session, 'problem', wordsOf(reason))
+    }
+  }
+
+  /** Tells what has been read of a frame once it comes; the frame is at work long before. */
+  async function tellReadings(id: string, coming: Promise<FrameReadings>): Promise<void> {
+    try {
+      const found = await coming
+      session.setState(({ readings }) => ({ readings: { ...readings, [id]: found } }))
+    } catch (reason) {
+      notify(session, 'problem', wordsOf(reason))
+    }
   }
 
   /** Gives a decoded frame the edit kept for its file, or its opening chain; a filter stated meanwhile counts more. */
@@ -79,20 +95,21 @@ export function createOpenRoll(context: OpenRollContext): OpenRoll {
     const announcedNm = entryOf(id)?.statedFilterNm
     setEntryState(session, id, { kind: 'working', doing: 'Decoding', fraction: null })
     try {
-      const frame = await decoder.decode(file, {
+      const { frame, readings } = await decoder.decode(file, {
         onPreview: (jpeg) => {
           if (!edits.history(id)) showPicture(id, URL.createObjectURL(jpeg))
         },
       })
+      void tellReadings(id, readings)
       frames.put(id, frame)
       const { make, model } = frame.metadata
       changeEntry(session, id, { camera: [make, model].filter(Boolean).join(' ') })
       if (!edits.history(id)) await giveEdit(id, frame, announcedNm)
       setEntryState(session, id, { kind: 'ready' })
-      await refreshPicture(id)
+      void refreshPicture(id)
       return frame
-    } catch (error) {
-      setEntryState(session, id, { kind: 'failed', reason: error instanceof Error ? error.message : String(error) })
+    } catch (reason) {
+      setEntryState(session, id, { kind: 'failed', reason: wordsOf(reason) })
       return null
     }
   }

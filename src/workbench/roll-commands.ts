@@ -36,8 +36,8 @@ export function createRollCommands({ session, edits, tasks, roll, picture }: Rol
   function present(id: string, frame: Frame): void {
     const facts = roll.factsOf(id, frame)
     const { width, height } = frame.sensor
-    const { fileName, histogram, places, metadata, developed = null, warnings } = frame
-    const about = { histogram, places, facts, metadata, developed, warnings }
+    const { fileName, metadata, developed = null, warnings } = frame
+    const about = { facts, metadata, developed, warnings }
     const shown: ShownFrame = { id, fileName, width, height, sensorKind: sensorKind(frame), ...about }
     picture.show({ id, frame, facts })
     const selectedStepId = session.getState().selectedStepId ?? edits.history(id)?.chain[0]?.id ?? null

@@ -14,6 +14,7 @@ export function createSessionStore(): SessionStore {
     entries: [],
     shownId: null,
     shown: null,
+    readings: {},
     selectedStepId: null,
     tool: 'pan',
     sampleWay: 'ring',

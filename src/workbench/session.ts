@@ -4,7 +4,7 @@ import type { LightTarget } from '../edits/light-picks.ts'
 import type { NeutralOffers } from '../analysis/candidates/neutral-offers.ts'
 import type { ColourMap } from '../edits/colour-map.ts'
 import type { Chain } from '../edits/stack.ts'
-import type { Developed, ExposureMetadata, FrameFacts, SensorHistogram } from '../frame/frame.ts'
+import type { Developed, ExposureMetadata, FrameFacts, FrameReadings } from '../frame/frame.ts'
 import type { ClippingShown } from '../gpu/picture-request.ts'
 import type { PatchSample } from '../frame/sample-patch.ts'
 import type { Outline } from '../frame/sample-region.ts'
@@ -38,9 +38,6 @@ export interface ShownFrame {
   readonly height: number
   /** 'Bayer mosaic', '6×6 mosaic', 'one channel', 'three channels'. */
   readonly sensorKind: string
-  readonly histogram: SensorHistogram
-  /** Places that stand for what is in the frame, brightest first. */
-  readonly places: readonly Place[]
   readonly facts: FrameFacts
   readonly metadata: ExposureMetadata
   /** What it was before it was opened; null for raw files. */
@@ -115,6 +112,8 @@ export interface Session {
   readonly entries: readonly RollEntry[]
   readonly shownId: string | null
   readonly shown: ShownFrame | null
+  /** By id of the roll entry, each a moment after its frame. */
+  readonly readings: Readonly<Record<string, FrameReadings>>
   readonly selectedStepId: string | null
   readonly tool: Tool
   readonly sampleWay: SampleWay

@@ -1,7 +1,9 @@
 // A painted frame whose parts are known: every part must be stood for by one place inside it. Of our own making.
 import { expect, test } from 'vitest'
 import { referencePlaces } from '../../src/analysis/reference-places.ts'
+import { makeCellGrid } from '../../src/frame/cell-grid.ts'
 import type { Overview } from '../../src/frame/frame.ts'
+import { usualNoise } from '../../src/frame/noise-model.ts'
 
 /** Five upright stripes of different colour and level, the last one clipped in its lower half. */
 const stripes = [
@@ -24,13 +26,15 @@ function painted(): Overview {
   return { width, height, rgba, scale: 2 }
 }
 
+const placesOf = (overview: Overview) => referencePlaces(makeCellGrid(overview, usualNoise(), 1), 5)
+
 test('one place in every part, brightest first, none in the clipped one', () => {
-  const places = referencePlaces(painted(), 5)
+  const places = placesOf(painted())
   expect(places.map(({ x }) => Math.floor(x * 5))).toEqual([0, 4, 1, 2, 3])
   expect(places.every(({ x, y }) => x < 0.8 || y < 0.5)).toBe(true)
 })
 
 test('a frame without anything usable has none', () => {
   const black = { width: 60, height: 40, rgba: new Float32Array(60 * 40 * 4), scale: 2 }
-  expect(referencePlaces(black, 5)).toEqual([])
+  expect(placesOf(black)).toEqual([])
 })

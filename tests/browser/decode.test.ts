@@ -1,7 +1,10 @@
-// Decoding as the page does it: a file handed to the real worker, the preview first, pixels handed back.
+// Decoding as the page does it: a file handed to the real worker, the preview first, pixels handed back, readings last and the
+// same as those of the pixels that came.
 import { afterAll, describe, expect, it } from 'vitest'
+import { referencePlaces } from '../../src/analysis/reference-places.ts'
 import { startDecodeClient } from '../../src/decode/decode-client.ts'
 import { DecodeError } from '../../src/decode/decode-error.ts'
+import { sensorHistogram } from '../../src/frame/sensor-histogram.ts'
 import { writeDng } from '../support/synthetic-dng.ts'
 import { bayer } from '../support/synthetic-sensor.ts'
 import { tinyJpeg } from '../support/tiny-jpeg.ts'
@@ -17,17 +20,21 @@ const client = startDecodeClient()
 afterAll(() => client.close())
 
 describe('decode worker', () => {
-  it('gives the preview first, then the frame, upright', async () => {
+  it('gives the preview first, then the frame, upright, then its readings', async () => {
     const order: string[] = []
     let preview: Blob | undefined
-    const frame = await client.decode(file, {
+    const { frame, readings } = await client.decode(file, {
       onPreview(jpeg) {
         order.push('preview')
         preview = jpeg
       },
     })
     order.push('frame')
-    expect(order).toEqual(['preview', 'frame'])
+    const found = await readings.finally(() => order.push('readings'))
+    expect(order).toEqual(['preview', 'frame', 'readings'])
+    expect(found.histogram).toEqual(sensorHistogram(frame.sensor))
+    expect(found.histogram.reduce((sum, { photosites }) => sum + photosites, 0)).toBe(width * height)
+    expect(found.places).toEqual(referencePlaces(frame.cells))
     // A quarter turn to the left, as the embedded picture's own orientation says.
     const bitmap = await createImageBitmap(preview!)
     expect([bitmap.width, bitmap.height]).toEqual([8, 16])
@@ -50,7 +57,7 @@ describe('decode worker', () => {
     await expect(client.decode(broken)).rejects.toThrow(
       '“torn.dng” ends before its picture does; copy it from the card',
     )
-    expect((await client.decode(file)).fileName).toBe('pond.dng')
+    expect((await client.decode(file)).frame.fileName).toBe('pond.dng')
   })
 
   it('files wait for each other; one that waits, or is at work, can be given up', async () => {

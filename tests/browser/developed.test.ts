@@ -23,7 +23,7 @@ it('a TIFF is linear to the last code', async () => {
     { tag: 278, type: 'long', values: [height] },
     { tag: 279, type: 'long', values: [codes.length] },
   ])
-  const { sensor, developed } = await client.decode(new File([bytes], 'pond.tif'))
+  const { sensor, developed } = (await client.decode(new File([bytes], 'pond.tif'))).frame
   expect(sensor.codes).toEqual(Uint16Array.from(codes, (code) => Math.round(decode(SRGB_CURVE, code / 255) * 65535)))
   expect(developed).toEqual({ format: 'TIFF', bits: 8, space: 'sRGB' })
 })
@@ -33,7 +33,7 @@ it('a JPEG opens, its plain areas within a code or two of what was put in', asyn
   for (let i = 0; i < image.data.length; i += 4)
     image.data.set(i % (width * 4) < width * 2 ? [200, 120, 40, 255] : [60, 90, 150, 255], i)
   const file = new File([await encodeJpeg(image, { quality: 95 })], 'pond.jpg')
-  const { sensor, developed, facts } = await client.decode(file)
+  const { sensor, developed, facts } = (await client.decode(file)).frame
   expect(developed).toEqual({ format: 'JPEG', bits: 8, space: 'sRGB' })
   const linear = (code: number) => decode(SRGB_CURVE, code / 255) * 65535
   for (const [channel, code] of [200, 120, 40].entries()) {
@@ -49,5 +49,7 @@ it('half a JPEG says why it does not open, and the next file does', async () => 
   await expect(client.decode(new File([whole.slice(0, whole.byteLength - 20)], 'half.jpg'))).rejects.toThrow(
     '“half.jpg” ends before its picture does; copy it from the card again.',
   )
-  await expect(client.decode(new File([whole], 'whole.jpg'))).resolves.toMatchObject({ fileName: 'whole.jpg' })
+  await expect(client.decode(new File([whole], 'whole.jpg'))).resolves.toMatchObject({
+    frame: { fileName: 'whole.jpg' },
+  })
 })

@@ -20,6 +20,18 @@ describe('patches under the chain', () => {
 })
 
 describe('histograms', () => {
+  it('stand ready while the sensor is still being counted, and fill when it is', async () => {
+    const { workbench } = await openBench()
+    const { readings } = workbench.session.getState()
+    const table = page.getByRole('table', { name: 'Photosites at the ends, before any gain' })
+    workbench.session.setState({ readings: {} })
+    await expect.element(table).toHaveTextContent(/Red––Green––Blue––/)
+    await expect.poll(patchRows).toEqual([0, 0, 0, 0, 0])
+    workbench.session.setState({ readings })
+    await expect.element(table).toHaveTextContent(/Rednone0.52 %Greennonenone/)
+    await expect.poll(patchRows).toEqual([5, 5, 5, 5, 5])
+  })
+
   it('say what is clipped in words, mark it in the picture by button and key, and fold away', async () => {
     const { workbench } = await openBench()
     const clipping = () => workbench.session.getState().clippingShown

@@ -54,8 +54,6 @@ function shownFrame(entry: RollEntry): ShownFrame {
     fileName: entry.fileName,
     ...frameSize,
     sensorKind: 'Bayer mosaic',
-    histogram: fakeHistogram,
-    places: fakePlaces,
     facts: {
       meanCameraRgb: [0.3, 0.2, 0.15],
       referenceNeutral: [0.6, -0.4],
@@ -139,6 +137,7 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
   async function showFrame(id: string) {
     const entry = session.getState().entries.find((one) => one.id === id)!
     set({ shownId: id, shown: entry.state.kind === 'ready' ? shownFrame(entry) : null })
+    set({ readings: { [id]: { histogram: fakeHistogram, places: fakePlaces } } })
     edits.open(id, edits.history(id)?.chain ?? firstChain())
     set({ selectedStepId: edits.history(id)!.chain[0].id, probe: null })
   }

@@ -9,6 +9,7 @@ import { channelNames } from './channel-lines.tsx'
 import { markNextClipping } from './clipping-tool.ts'
 import { shareText } from './share-text.ts'
 import { useOutputHistogram } from './use-output-histogram.ts'
+import { useSensorShares } from './use-readings.ts'
 
 /** Strokes of one pattern each in a square of 12: red falls, green rises, blue lies; black is dotted. */
 const strokes = [
@@ -37,8 +38,7 @@ function ChannelShares({ shares }: { shares: readonly (number | null)[] }) {
 }
 
 function SensorShares() {
-  const histogram = useSession((session) => session.shown?.histogram) ?? []
-  return <ChannelShares shares={histogram.map(({ clipped, photosites }) => clipped / photosites)} />
+  return <ChannelShares shares={useSensorShares().map(([, clipped]) => clipped)} />
 }
 
 function OutputShares() {

@@ -3,6 +3,7 @@ import { HISTOGRAM_STOPS } from '../../frame/sensor-histogram.ts'
 import { ChannelLines } from './channel-lines.tsx'
 import { ClippingTable } from './clipping-table.tsx'
 import { useOutputHistogram } from './use-output-histogram.ts'
+import { useReadings, useSensorShares } from './use-readings.ts'
 import { useSession } from '../workbench-context.tsx'
 
 const stopTicks = [10, 8, 6, 4, 2, 0].map(
@@ -11,22 +12,24 @@ const stopTicks = [10, 8, 6, 4, 2, 0].map(
 const shareTicks = [0, 25, 50, 75, 100].map((percent) => [percent / 100, `${percent}`] as const)
 
 function SensorPart() {
-  const histogram = useSession((session) => session.shown?.histogram)
-  if (!histogram) return null
+  const isShown = useSession((session) => session.shown !== null)
+  const histogram = useReadings()?.histogram
+  const shares = useSensorShares()
+  if (!isShown) return null
   return (
-    <div className="histogram">
+    <div className="histogram" aria-busy={!histogram}>
       <h3>
         Sensor <span className="unit">stops below saturation</span>
       </h3>
       <ChannelLines
-        channels={histogram.map(({ bins }) => bins)}
+        channels={histogram?.map(({ bins }) => bins) ?? []}
         label="How the photosites are spread over the stops below saturation; height is the square root of their number"
         ticks={stopTicks}
       />
       <ClippingTable
         caption="Photosites at the ends, before any gain"
         columns={['black', 'clipped']}
-        shares={histogram.map(({ photosites, black, clipped }) => [black / photosites, clipped / photosites] as const)}
+        shares={shares}
         marks="sensor"
         button="Mark what the sensor clipped"
       />

@@ -7,8 +7,9 @@ import { useStore } from 'zustand'
 import type { Marks } from '../../edits/marks.ts'
 import type { TracedColour } from '../../pipeline/trace-chain.ts'
 import type { Place } from '../../workbench/session.ts'
+import { useReadings } from './use-readings.ts'
 import { useSeen } from './use-seen.ts'
-import { useSession, useShownEdit, useWorkbench } from '../workbench-context.tsx'
+import { useShownEdit, useWorkbench } from '../workbench-context.tsx'
 
 export interface NamedPlace extends Place {
   readonly name: string
@@ -56,7 +57,7 @@ export function PlaceReader() {
   const workbench = useWorkbench()
   const { frameId, chain } = useSeen(everyMs)
   const marks = useShownEdit((edit) => edit?.marks ?? noMarks)
-  const found = useSession((session) => session.shown?.places ?? noPlaces)
+  const found = useReadings()?.places ?? noPlaces
   const places = useMemo((): readonly NamedPlace[] => {
     const marked = marks.flatMap(({ name, place }) => (place ? [{ ...place, name }] : []))
     const numbered = found.map((place, i) => ({ ...place, name: String(i + 1) }))
