@@ -33,6 +33,31 @@ function rowSummer(sensor: SensorData, cellSize: number, columns: Edges, rows: E
   return (top, row) => sumMosaicRows(sensor, table, rows[top], rows[top + 1], columns, row)
 }
 
+/** Writes a row of overview pixels from its sums: each is divided by the photosites of its colour, so many `counts` to a cell. */
+function writeRow(
+  pixels: Float32Array,
+  { sums, largest }: RowSums,
+  [red, green, blue]: readonly number[],
+  cellsDown: number,
+  cellsAcross: Float64Array,
+): void {
+  // One channel stands for all three.
+  const redAt = red ? 0 : 1
+  const blueAt = red ? 2 : 1
+  const redShare = 1 / (cellsDown * (red || green))
+  const greenShare = 1 / (cellsDown * green)
+  const blueShare = 1 / (cellsDown * (blue || green))
+  for (let place = 0, at = 0, to = 0; place < largest.length; place++, at += 3, to += 4) {
+    const share = 1 / cellsAcross[place]
+    pixels[to] = sums[at + redAt] * redShare * share
+    pixels[to + 1] = sums[at + 1] * greenShare * share
+    pixels[to + 2] = sums[at + blueAt] * blueShare * share
+    pixels[to + 3] = largest[place]
+  }
+  // A remnant below one cell repeats its neighbour.
+  if (largest.length * 4 < pixels.length) pixels.copyWithin(pixels.length - 4, pixels.length - 8, pixels.length - 4)
+}
+
 /**
  * Makes the overview of upright sensor data. Overview pixel i spans sensor pixels i·scale … (i+1)·scale; the last one may
  * reach beyond the frame and then averages the whole cells inside it, or repeats its neighbour where there is none. Pixels of
@@ -48,32 +73,16 @@ export function makeOverview(sensor: SensorData): Overview {
   const rows = edgesAlong(sensor.height, cell.size, scale)
   const across = columns.length - 1
   const down = rows.length - 1
-  const [red, green, blue] = cell.counts
-  // One channel stands for all three.
-  const [redAt, blueAt] = red ? [0, 2] : [1, 1]
-  const shares = Float64Array.from({ length: across }, (_, i) => cell.size / (columns[i + 1] - columns[i]))
-
+  const cellsAcross = Float64Array.from({ length: across }, (_, i) => (columns[i + 1] - columns[i]) / cell.size)
   const sumRow = rowSummer(sensor, cell.size, columns, rows)
-
   const rgba = new Float32Array(width * height * 4)
   const row = { sums: new Float64Array(across * 3), largest: new Float64Array(across) }
-  const { sums, largest } = row
   for (let top = 0; top < down; top++) {
-    sums.fill(0)
-    largest.fill(-Infinity)
+    row.sums.fill(0)
+    row.largest.fill(-Infinity)
     sumRow(top, row)
-    const share = cell.size / (rows[top + 1] - rows[top])
-    const redShare = share / (red || green)
-    const greenShare = share / green
-    const blueShare = share / (blue || green)
-    for (let left = 0, at = 0, to = top * width * 4; left < across; left++, at += 3, to += 4) {
-      rgba[to] = sums[at + redAt] * redShare * shares[left]
-      rgba[to + 1] = sums[at + 1] * greenShare * shares[left]
-      rgba[to + 2] = sums[at + blueAt] * blueShare * shares[left]
-      rgba[to + 3] = largest[left]
-    }
-    const end = (top + 1) * width * 4
-    if (across < width) rgba.copyWithin(end - 4, end - 8, end - 4)
+    const pixels = rgba.subarray(top * width * 4, (top + 1) * width * 4)
+    writeRow(pixels, row, cell.counts, (rows[top + 1] - rows[top]) / cell.size, cellsAcross)
   }
   if (down < height) rgba.copyWithin(down * width * 4, (down - 1) * width * 4, down * width * 4)
   return { width, height, rgba, scale }
