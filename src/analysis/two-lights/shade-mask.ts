@@ -5,6 +5,7 @@ import { colourOfLevel } from './colour-of-level.ts'
 import { guidedFilter } from './guided-filter.ts'
 import { areTwoLights, lightDistance, type LightMark } from './light-marks.ts'
 import { makeLightPlane, meansOverCells } from './light-plane.ts'
+import { shadeByMaterial } from './shade-by-material.ts'
 import { applyStrokes, type Stroke } from './strokes.ts'
 import { twinEvidence } from './twin-evidence.ts'
 
@@ -54,19 +55,23 @@ export function shadeMask({ overview, sun, shade, strokes, sky }: ShadeMaskReque
   const colourWeight = (distance / colourCounts) ** 2
   const levelWeight = (levelStep / levelCounts) ** 2
   const darkest = shade[2] - darkBelowShade
-  const guide = log2Red.map((value) => Math.max(value, darkest))
-  const skyOfCells = sky && meansOverCells(sky, overview)
-  const mask = new Float32Array(guide.length)
-  for (let i = 0; i < mask.length; i++) {
-    const byLevel = ofLevel((guide[i] - sun[2]) / levelStep)
+  const level = log2Red.map((value) => Math.max(value, darkest) - sun[2])
+  // As level and colour of one material go from light to light: along such a guide a penumbra keeps its course.
+  const guide = level.map((value) => (value + levelStep * ofLevel(value / levelStep)) / 2)
+  const radius = Math.max(1, Math.round(width * guideRadius))
+  const smooth = (plane: Float32Array) =>
+    guidedFilter(plane, guide, width, height, radius, guideEpsilon).map((value) => clamp(value, 0, 1))
+  const first = level.map((value, i) => {
+    const byLevel = ofLevel(value / levelStep)
     const byColour = along[i] / distance
     const known = Number.isFinite(byColour)
     const both = known ? (colourWeight * byColour + levelWeight * byLevel) / (colourWeight + levelWeight) : byLevel
     const z = both + twinWeight * clamp(twins[i], -twinLimit, twinLimit)
-    mask[i] = clamp(steepness * (z - 0.5) + 0.5, 0, 1) * (1 - (skyOfCells?.[i] ?? 0))
-  }
+    return clamp(steepness * (z - 0.5) + 0.5, 0, 1)
+  })
+  const byMaterial = shadeByMaterial({ level, along, first: smooth(first) }, sun, shade)
+  const skyOfCells = sky && meansOverCells(sky, overview)
+  const mask = byMaterial.map((value, i) => value * (1 - (skyOfCells?.[i] ?? 0)))
   applyStrokes(mask, width, height, strokes)
-  const radius = Math.max(1, Math.round(width * guideRadius))
-  const plane = guidedFilter(mask, guide, width, height, radius, guideEpsilon)
-  return { width, height, plane: plane.map((value) => clamp(value, 0, 1)) }
+  return { width, height, plane: smooth(mask) }
 }
