@@ -2,8 +2,10 @@
 import { frameCells, makeFrameFacts } from '../frame/frame-facts.ts'
 import type { Developed, Frame } from '../frame/frame.ts'
 import { makeOverview } from '../frame/overview.ts'
+import { isOwnSoftware } from '../frame/software-name.ts'
 import type { Orientation } from '../sensor/orientation.ts'
 import { DecodeError, type DecodeFailure } from './decode-error.ts'
+import { developedNeutral } from './developed-neutral.ts'
 import { developedNoise } from './developed-noise.ts'
 import { exifMetadata } from './exif-metadata.ts'
 import { readJpegHead } from './jpeg-head.ts'
@@ -32,6 +34,7 @@ interface Found {
 
 const iccTag = 34675
 const orientationTag = 274
+const softwareTag = 305
 
 const wordsOf = (thrown: unknown) => (thrown instanceof Error ? thrown.message : String(thrown))
 /** libjpeg’s words where the file ends before the picture does. */
@@ -60,7 +63,10 @@ function frameOf(
   const noise = developedNoise(sensor, curves[1], { bits: pixels.bits, chromaQuantiser }, metadata.iso)
   const cells = frameCells(sensor, overview, noise)
   const matrix = pixels.channels === 3 ? toXyz : null
-  const facts = { ...makeFrameFacts(sensor, overview, cells, noise, matrix), developed: true }
+  const found = makeFrameFacts(sensor, overview, cells, noise, matrix)
+  const isFinishedHere = directories.some((directory) => isOwnSoftware(directory.text(softwareTag)))
+  const referenceNeutral = developedNeutral(found.referenceNeutral, isFinishedHere)
+  const facts = { ...found, referenceNeutral, developed: true }
   const developed: Developed = { format, bits: pixels.bits, space: name }
   const all = [...warnings, ...stated.warnings]
   return { sensor, overview, cells, facts, metadata, developed, warnings: all }

@@ -35,7 +35,7 @@ function opensExchanged(filterNm: FrameFacts['filterNm']): boolean {
  * The mix a frame opens with, or null for none. A developed file was meant for eyes: its primaries are mixed into working ones,
  * so that it opens in the colours it was made with; rows sum to 1 whatever its profile rounds.
  */
-function openingMix({ developed, cameraToXyz, filterNm }: FrameFacts): Mat3 | null {
+export function openingMix({ developed, cameraToXyz, filterNm }: FrameFacts): Mat3 | null {
   const exchange = opensExchanged(filterNm) ? RED_BLUE_EXCHANGE : null
   if (!developed || !cameraToXyz) return exchange
   const rows = multiply(xyzToWorking, cameraToXyz)
@@ -43,16 +43,23 @@ function openingMix({ developed, cameraToXyz, filterNm }: FrameFacts): Mat3 | nu
   return exchange ? multiply(exchange, whole) : whole
 }
 
+/** Whether a frame was developed before and its own neutral stands: it then opens as it looks. */
+export function opensAsDeveloped({ developed, referenceNeutral: [u, v] }: FrameFacts): boolean {
+  return developed === true && u === 0 && v === 0
+}
+
 /** The opening chain: neutral, the mix where there is one, exposure, output in sRGB. */
 export function defaultChain(facts: FrameFacts): Chain {
   const [redStops, blueStops] = openingNeutral(facts)
   const rows = openingMix(facts)
-  let chain = addStep([], 'neutral', { redStops, blueStops })
+  const asDeveloped = opensAsDeveloped(facts)
+  // What was clipped when a picture was developed has the colour it was given then.
+  let chain = addStep([], 'neutral', { redStops, blueStops, highlightGuard: !asDeveloped })
   if (rows) chain = addStep(chain, 'channelMix', { rows })
   chain = addStep(chain, 'exposureContrast', {
-    exposureEv: openingExposureEv(facts),
+    exposureEv: asDeveloped ? 0 : openingExposureEv(facts),
     contrast: facts.developed ? 0 : OPENING_CONTRAST,
-    shoulder: OPENING_SHOULDER,
+    shoulder: asDeveloped ? 0 : OPENING_SHOULDER,
   })
   return addStep(chain, 'outputTransform')
 }

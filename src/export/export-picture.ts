@@ -6,7 +6,7 @@ import { iccProfile } from './icc-profile.ts'
 import type { PackStrip } from './pack-strip.ts'
 import type { FinishedPicture } from './picture-strip.ts'
 import type { Sink } from './sink.ts'
-import { softwareName } from './software-name.ts'
+import { softwareName } from '../frame/software-name.ts'
 import { writeJpeg } from './write-jpeg.ts'
 import { writeTiff } from './write-tiff.ts'
 

@@ -10,6 +10,7 @@ import { addStep } from '../../src/edits/stack.ts'
 import { renderCpuStrip } from '../../src/export/cpu-strip.ts'
 import { describe } from '../../src/pipeline/describe.ts'
 import { writeEditFile } from '../../src/roll/edit-file.ts'
+import { vipsCodes } from '../support/developed-files.ts'
 import { hasTool, readMetadata, say } from '../support/outside-tools.ts'
 import { writeDng } from '../support/synthetic-dng.ts'
 import { syntheticMosaic } from '../support/synthetic-mosaic.ts'
@@ -69,6 +70,15 @@ it.skipIf(!hasTool('vips'))(
     expect(read).toEqual(expected.samples)
   },
 )
+
+it.skipIf(!hasTool('vips'))('a finished TIFF opens as it looks, however coloured (skipped without vips)', async () => {
+  const [first, second] = [newFolder(), newFolder()]
+  expect(render(raw, '--out', first, '--edit', edit).status).toBe(0)
+  expect(render(join(first, 'slope.tif'), '--out', second)).toMatchObject({ status: 0, complained: '' })
+  const [before, after] = [first, second].map((out) => vipsCodes(join(out, 'slope.tif'), 16))
+  // Linear codes of 16 bits are 12.92 encoded ones apart near black (IEC 61966-2-1); half of that each way, and our own rounding.
+  expect(Math.max(...before.map((code, i) => Math.abs(code - after[i])))).toBeLessThanOrEqual(8)
+})
 
 it.skipIf(!hasTool('exiftool'))('a JPEG names camera and profile (skipped without exiftool)', () => {
   const out = newFolder()

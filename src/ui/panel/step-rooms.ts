@@ -2,6 +2,7 @@
 import type { ComponentType } from 'react'
 
 import { InfraredRoom } from './infrared-room.tsx'
+import { OpeningMixNote } from './opening-mix-note.tsx'
 import { LightPicks, ShadePlace } from '../lights/second-light-rooms.tsx'
 import { ForgetTable, TableRoom } from '../tables/table-room.tsx'
 import { CurvePointsRoom } from '../tones/curve-points-room.tsx'
@@ -24,6 +25,7 @@ export const stepRooms: Readonly<Record<string, StepRooms>> = {
   visibleMatrix: { below: VisibleRoom },
   infraredSplit: { above: InfraredRoom },
   colourLut: { above: TableRoom, below: ForgetTable },
+  channelMix: { below: OpeningMixNote },
   hueTurn: { above: InversionShortcut },
   colourStrength: { below: StrengthRoom },
   tonalBalance: { above: TonalWeights },

@@ -2,6 +2,7 @@
 import { Button } from 'react-aria-components/Button'
 
 import { formatNumber } from '../format-number.ts'
+import { DevelopedNote } from '../neutral-plane/developed-note.tsx'
 import { endProbe, startProbe } from '../picture/probe-tool.ts'
 import { useSession, useWorkbench } from '../workbench-context.tsx'
 import type { StepRoomProps } from './step-room-props.ts'
@@ -25,6 +26,7 @@ export function ProbeShortcut() {
   const probing = useSession((session) => session.tool === 'probe')
   return (
     <>
+      <DevelopedNote />
       <Button
         className="button wide"
         aria-pressed={probing}
