@@ -74,11 +74,11 @@ function wordsFor(group: readonly Described[]): readonly string[] {
   return thirds.map((third, i) => (thirds.filter((other) => other === third).length === 1 ? third : words[i]))
 }
 
-/** The reasons in the same order, those that several share made longer; at most eight may share one. */
+/** The reasons in the same order, those that several share made longer, and a place where there is none; at most eight may share one. */
 export function tellApart(described: readonly Described[]): string[] {
   return described.map((one) => {
     const group = described.filter(({ reason }) => reason === one.reason)
-    if (group.length === 1) return one.reason
+    if (group.length === 1) return one.reason || thirdOf(one.place)
     return [one.reason, wordsFor(group)[group.indexOf(one)]].filter(Boolean).join(', ')
   })
 }

@@ -13,6 +13,7 @@ const described = (reason: string, brightStops: number, area: number, along: num
 
 it('leaves reasons alone that nothing else bears', () => {
   expect(tellApart([described('bright', 0, 0.1, 0.5), described('even', 0, 0.1, 0.5)])).toEqual(['bright', 'even'])
+  expect(tellApart([described('', 0, 0.1, 0.5, [0.9, 0.1])])).toEqual(['top right'])
 })
 
 it('takes brightness first, then place, then area, then colour', () => {
