@@ -34,18 +34,26 @@ const observer: readonly number[] = [
   42, 15, 0,
 ]
 
+const metresAt = (sample: number) => (startNm + stepNm * sample) * 1e-9
+/** The observer times the part of Planck's law that no temperature changes, in fifth powers of 560 nm. */
+const weights = observer.map((value, i) => value * (metresAt(Math.floor(i / 3)) / 560e-9) ** -5)
+
 /** CIE 1931 (x, y) of a black body at a temperature in kelvin, above 0. */
 export function planckianChromaticity(kelvin: number): Chromaticity {
-  const xyz = [0, 0, 0]
-  for (let i = 0; i < observer.length; i += 3) {
-    const metres = (startNm + (stepNm * i) / 3) * 1e-9
-    // Scaled by its value at 560 nm, or cold bodies would come to nothing.
-    const exponent = secondRadiationConstant / kelvin
-    const power = (metres / 560e-9) ** -5 * (Math.expm1(exponent / 560e-9) / Math.expm1(exponent / metres))
-    for (let c = 0; c < 3; c++) xyz[c] += observer[i + c] * power
+  const exponent = secondRadiationConstant / kelvin
+  // Scaled by its value at 560 nm, or cold bodies would come to nothing.
+  const scale = Math.expm1(exponent / 560e-9)
+  let x = 0
+  let y = 0
+  let z = 0
+  for (let i = 0, sample = 0; i < weights.length; i += 3, sample++) {
+    const power = scale / Math.expm1(exponent / metresAt(sample))
+    x += weights[i] * power
+    y += weights[i + 1] * power
+    z += weights[i + 2] * power
   }
-  const sum = xyz[0] + xyz[1] + xyz[2]
-  return [xyz[0] / sum, xyz[1] / sum]
+  const sum = x + y + z
+  return [x / sum, y / sum]
 }
 
 /** CIE 1960 (u, v) of CIE 1931 (x, y). */

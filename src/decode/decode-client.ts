@@ -21,6 +21,8 @@ interface Decoded {
 export interface DecodeClient {
   /** @throws DecodeError with a sentence for people, or the signal's reason */
   decode(file: File, options?: DecodeOptions): Promise<Decoded>
+  /** Starts the worker ahead of the first file. */
+  prepare(): void
   /** Ends the worker; the next file starts another. */
   close(): void
 }
@@ -56,7 +58,7 @@ function listenFor(signal: AbortSignal | undefined): Abort {
   return { promise, forget: () => signal?.removeEventListener('abort', listener) }
 }
 
-/** A client whose worker starts with the first file. */
+/** A client whose worker starts with the first file, or before. */
 export function startDecodeClient(): DecodeClient {
   let running: Running | null = null
   let line: Promise<unknown> = Promise.resolve()
@@ -89,6 +91,7 @@ export function startDecodeClient(): DecodeClient {
 
   return {
     close,
+    prepare: () => void (running ??= startWorker()),
     decode(file, options = {}) {
       const abort = listenFor(options.signal)
       let onFrame: (frame: Frame) => void

@@ -16,7 +16,9 @@ export interface DecodeReceiver {
 }
 export type DecodeFile = (file: File, receiver: DecodeReceiver & ProxyMarked) => Promise<DecodeAnswer>
 
-let starting: Promise<LibRaw | null> | undefined
+// At once, so that a worker started ahead of its first file is ready for it.
+const starting = startLibRaw()
+starting.catch(() => undefined)
 
 async function readBytes(file: File): Promise<Uint8Array<ArrayBuffer>> {
   try {
@@ -27,7 +29,6 @@ async function readBytes(file: File): Promise<Uint8Array<ArrayBuffer>> {
 }
 
 async function startDecoder(fileName: string): Promise<LibRaw> {
-  starting ??= startLibRaw()
   const libraw = await starting.catch(() => {
     throw new DecodeError(fileName, { kind: 'no decoder' })
   })

@@ -45,7 +45,10 @@ export function createWorkbench(): Workbench {
   const planes = createChainPlanes(supplies, tasks)
   const store = createKeptStore()
   const keeping = createKeeping({ session, edits, supplies, store })
-  const roll = createOpenRoll({ session, edits, frames, supplies, planes, keeping, decoder: startDecodeClient() })
+  const decoder = startDecodeClient()
+  // While somebody looks for a file; some browsers have no word for being idle.
+  ;(window.requestIdleCallback ?? setTimeout)(decoder.prepare)
+  const roll = createOpenRoll({ session, edits, frames, supplies, planes, keeping, decoder })
   const { openFrames, noteFilter, ...rollCommands } = createRollCommands({ session, edits, tasks, roll, picture })
   const tableCommands = createTableCommands({ session, edits, tasks, keeping })
   const editCommands = createEditCommands({ session, edits, keeping, noteFilter, shown: picture.shown })

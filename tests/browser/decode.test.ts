@@ -17,6 +17,7 @@ const bytes = writeDng(dng)
 const file = new File([bytes], 'pond.dng')
 
 const client = startDecodeClient()
+client.prepare()
 afterAll(() => client.close())
 
 describe('decode worker', () => {
