@@ -1,7 +1,7 @@
 // Short ways to write the controls of an operation down.
 import type { ChoiceControl, NumbersControl, SliderControl, ToggleControl } from './define.ts'
 
-interface SliderOptions extends Pick<SliderControl, 'group' | 'ends'> {
+interface SliderOptions extends Pick<SliderControl, 'group' | 'ends' | 'inRoom'> {
   readonly bounded?: boolean
 }
 

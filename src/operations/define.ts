@@ -24,6 +24,8 @@ export interface SliderControl {
   readonly group?: string
   /** What the ends of the travel mean, where the label alone would not tell. */
   readonly ends?: readonly [low: string, high: string]
+  /** Whether a room of the step shows it in a way of its own, and the list of controls leaves it out. */
+  readonly inRoom?: boolean
 }
 export interface ToggleControl {
   readonly kind: 'toggle'

@@ -9,8 +9,13 @@ const MID_GREY = 0.18
 /** Most a channel may be raised or lowered, in stops: with the weights' slope of at most ½ ln 2 per stop no channel turns back. */
 const MOST_STOPS = 1
 
-const amount = (group: string, low: string, high: string) =>
-  slider(`${low} to ${high}`, 'stop', -MOST_STOPS, MOST_STOPS, 0.01, 0, { bounded: true, group, ends: [low, high] })
+const amount = (low: string, high: string, range: string) =>
+  slider(range, 'stop', -MOST_STOPS, MOST_STOPS, 0.01, 0, {
+    bounded: true,
+    group: `${low[0].toUpperCase()}${low.slice(1)} to ${high}`,
+    ends: [low, high],
+    inRoom: true,
+  })
 const borders = 'Borders, from mid grey'
 
 const weights = new Float64Array(3)
@@ -34,15 +39,15 @@ export const tonalBalance = defineOperation({
   title: 'Tonal balance',
   place: 'free',
   controls: {
-    shadowRed: amount('Shadows', 'cyan', 'red'),
-    shadowGreen: amount('Shadows', 'magenta', 'green'),
-    shadowBlue: amount('Shadows', 'yellow', 'blue'),
-    midtoneRed: amount('Midtones', 'cyan', 'red'),
-    midtoneGreen: amount('Midtones', 'magenta', 'green'),
-    midtoneBlue: amount('Midtones', 'yellow', 'blue'),
-    highlightRed: amount('Highlights', 'cyan', 'red'),
-    highlightGreen: amount('Highlights', 'magenta', 'green'),
-    highlightBlue: amount('Highlights', 'yellow', 'blue'),
+    shadowRed: amount('cyan', 'red', 'shadows'),
+    midtoneRed: amount('cyan', 'red', 'midtones'),
+    highlightRed: amount('cyan', 'red', 'highlights'),
+    shadowGreen: amount('magenta', 'green', 'shadows'),
+    midtoneGreen: amount('magenta', 'green', 'midtones'),
+    highlightGreen: amount('magenta', 'green', 'highlights'),
+    shadowBlue: amount('yellow', 'blue', 'shadows'),
+    midtoneBlue: amount('yellow', 'blue', 'midtones'),
+    highlightBlue: amount('yellow', 'blue', 'highlights'),
     shadowsEndEv: slider('Shadows end', 'EV', -6, 2, 0.1, -2, { group: borders }),
     highlightsBeginEv: slider('Highlights begin', 'EV', -4, 4, 0.1, 1, { group: borders }),
   },

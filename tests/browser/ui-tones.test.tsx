@@ -59,12 +59,12 @@ describe('tone curve', () => {
 describe('tonal balance', () => {
   it('names its groups for hands, ears and undo, and breaks no accessibility rule', async () => {
     const { stepOf } = await openStep('Tonal balance')
-    page.getByRole('slider', { name: 'Shadows: cyan to red' }).element().focus()
+    page.getByRole('slider', { name: 'Cyan to red: shadows' }).element().focus()
     await key('{PageUp}')
-    page.getByRole('slider', { name: 'Highlights: yellow to blue' }).element().focus()
-    await key('{ArrowLeft}')
+    page.getByRole('slider', { name: 'Yellow to blue: highlights' }).element().focus()
+    await key('{ArrowDown}')
     expect(stepOf('tonalBalance').values).toMatchObject({ shadowRed: 0.1, highlightBlue: -0.01 })
-    await expect.element(page.getByRole('button', { name: 'Undo: Highlights: yellow to blue' })).toBeEnabled()
+    await expect.element(page.getByRole('button', { name: 'Undo: Yellow to blue: highlights' })).toBeEnabled()
     expect(await brokenRules()).toEqual([])
   })
 })

@@ -13,6 +13,7 @@ const groupOf = (control: Control) => (control.kind === 'slider' ? control.group
 function partsOf(operation: Operation): Part[] {
   const parts: Part[] = []
   for (const entry of Object.entries(operation.controls)) {
+    if (entry[1].kind === 'slider' && entry[1].inRoom) continue
     const group = groupOf(entry[1])
     const last = parts.at(-1)
     if (group !== undefined && last?.group === group)
@@ -27,9 +28,6 @@ function commonUnit({ controls }: Part): string {
   const units = new Set(controls.map(([, control]) => (control.kind === 'slider' ? control.unit : '')))
   return units.size === 1 ? [...units][0] : ''
 }
-
-const hasEnds = ({ controls }: Part) =>
-  controls.some(([, control]) => control.kind === 'slider' && control.ends !== undefined)
 
 export function ControlList({ step, operation }: { step: Step; operation: Operation }) {
   return partsOf(operation).map((part) => {
@@ -46,7 +44,7 @@ export function ControlList({ step, operation }: { step: Step; operation: Operat
     ))
     if (part.group === undefined) return rows
     return (
-      <fieldset key={`${step.id} ${part.group}`} className="control-group" data-ends={hasEnds(part) || undefined}>
+      <fieldset key={`${step.id} ${part.group}`} className="control-group">
         <legend>
           <span>{part.group}</span>
           <span className="unit">{commonUnit(part)}</span>

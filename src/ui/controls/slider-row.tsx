@@ -19,7 +19,7 @@ export function SliderRow({ control, value, gesture, isUnitShown = true }: Slide
   return (
     <div className={control.group === undefined ? 'slider-row' : 'slider-line'}>
       <span className="control-label" onDoubleClick={() => gesture.set(control.initial)}>
-        {control.ends?.[0] ?? control.label}
+        {control.label}
       </span>
       <span className="slider-number">
         <NumberField
@@ -34,7 +34,6 @@ export function SliderRow({ control, value, gesture, isUnitShown = true }: Slide
         {isUnitShown && <span className="unit">{control.unit}</span>}
       </span>
       <ScaleSlider control={control} value={value} gesture={gesture} />
-      {control.ends && <span className="control-label end-label">{control.ends[1]}</span>}
     </div>
   )
 }

@@ -16,6 +16,8 @@ interface Slide {
   readonly gesture: Gesture
   /** Keys of its own beside the usual ones. */
   readonly ownKeys?: Readonly<Record<string, () => void>>
+  /** Whether it slides up and down. */
+  readonly isUpright?: boolean
   /** Value per CSS pixel of travel. */
   perPx(target: HTMLElement): number
   /** Brings the value to `wanted`, to the nearest multiple of `grain`. */
@@ -26,8 +28,9 @@ interface Slide {
 
 /** Handlers for the element that slides. */
 export function useSlide(slide: Slide) {
-  const { value, initial, step, pageStep, gesture, ownKeys, perPx, change, pressed } = slide
-  const drag = useRef<{ x: number; value: number } | null>(null)
+  const { value, initial, step, pageStep, gesture, ownKeys, isUpright, perPx, change, pressed } = slide
+  const drag = useRef<{ px: number; value: number } | null>(null)
+  const pxOf = (event: PointerEvent) => (isUpright ? -event.clientY : event.clientX)
   const release = () => {
     drag.current = null
     gesture.end()
@@ -38,14 +41,14 @@ export function useSlide(slide: Slide) {
       if (event.button !== 0) return
       event.currentTarget.setPointerCapture(event.pointerId)
       const at = pressed?.(event) ?? null
-      drag.current = { x: event.clientX, value: at ?? value }
+      drag.current = { px: pxOf(event), value: at ?? value }
       if (at !== null) change(at, step)
     },
     onPointerMove(event: PointerEvent<HTMLElement>) {
       if (!drag.current) return
       const speed = event.shiftKey ? fine : 1
-      const travelled = (event.clientX - drag.current.x) * perPx(event.currentTarget) * speed
-      drag.current = { x: event.clientX, value: drag.current.value + travelled }
+      const travelled = (pxOf(event) - drag.current.px) * perPx(event.currentTarget) * speed
+      drag.current = { px: pxOf(event), value: drag.current.value + travelled }
       change(drag.current.value, step * speed)
     },
     onPointerUp: release,

@@ -7,7 +7,7 @@ import { LightPicks, ShadePlace } from '../lights/second-light-rooms.tsx'
 import { ForgetTable, TableRoom } from '../tables/table-room.tsx'
 import { CurvePointsRoom } from '../tones/curve-points-room.tsx'
 import { GreyResponse } from '../tones/grey-response.tsx'
-import { TonalWeights } from '../tones/tonal-weights.tsx'
+import { ToneLines } from '../tones/tone-lines.tsx'
 import { NeutralRoom } from '../neutral-plane/neutral-room.tsx'
 import type { StepRoomProps } from './step-room-props.ts'
 import { InversionShortcut, ProbeShortcut } from './step-shortcuts.tsx'
@@ -28,7 +28,7 @@ export const stepRooms: Readonly<Record<string, StepRooms>> = {
   channelMix: { below: OpeningMixNote },
   hueTurn: { above: InversionShortcut },
   colourStrength: { below: StrengthRoom },
-  tonalBalance: { above: TonalWeights },
+  tonalBalance: { above: ToneLines },
   toneCurve: { below: CurvePointsRoom },
   blackAndWhite: { above: GreyResponse },
 }
