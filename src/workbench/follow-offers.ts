@@ -2,6 +2,7 @@
 // greys that were chosen among them.
 import { type Remote, wrap } from 'comlink'
 import type { NeutralOffer } from '../analysis/candidates/neutral-offers.ts'
+import { sameColourStops } from '../analysis/candidates/suggestion.ts'
 import type { EditStore } from '../edits/edit-store.ts'
 import type { NeutralGains } from '../edits/marks.ts'
 import { neutralGains } from '../edits/stack.ts'
@@ -10,9 +11,6 @@ import type { ShownPicture } from './picture.ts'
 import { rememberedGrey, rememberGrey } from './remembered-greys.ts'
 import { notify, type SessionStore } from './session-store.ts'
 
-/** Distance in stops within which a chosen neutral counts as an offered grey (that of suggestions among each other). */
-const sameGreyStops = 0.05
-
 interface OfferContext {
   readonly session: SessionStore
   readonly edits: EditStore
@@ -20,7 +18,7 @@ interface OfferContext {
 }
 
 const isNear = ({ gains }: NeutralOffer, { redStops, blueStops }: NeutralGains) =>
-  Math.hypot(gains.redStops - redStops, gains.blueStops - blueStops) < sameGreyStops
+  Math.hypot(gains.redStops - redStops, gains.blueStops - blueStops) < sameColourStops
 
 export function followOffers({ session, edits, shown }: OfferContext): void {
   let remote: Remote<OfferWorker> | null = null

@@ -13,7 +13,7 @@ const neutralAlong = 0.65
 const middle = 0.25
 
 /** More words than this are not read beside a small picture (our choice). */
-const mostWords = 3
+export const mostWords = 3
 
 /** Where a colour lies between foliage and sky. From about 700 nm the two ends are no longer foliage and sky for certain. */
 function alongWord(along: number, named: boolean): string {

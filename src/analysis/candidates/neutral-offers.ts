@@ -3,8 +3,9 @@
 import type { CellGrid } from '../../frame/cell-grid.ts'
 import type { NoiseModel } from '../../frame/frame.ts'
 import { type AutomaticNeutral, automaticNeutral } from './automatic-neutral.ts'
+import { mostWords } from './describe-mode.ts'
 import { type SuggestionOptions, suggestNeutrals } from './suggest-neutrals.ts'
-import type { RememberedGrey, Suggestion } from './suggestion.ts'
+import { sameColourStops, type Suggestion } from './suggestion.ts'
 
 export interface NeutralOffer {
   /** Unlike those of the frame's other offers. */
@@ -26,6 +27,8 @@ export interface NeutralOffers {
 
 /** Likely places that come before all else. */
 const firstPlaces = 3
+/** Words that place a colour between foliage and sky: two of them would say one thing twice. */
+const alongWords = /foliage|red to blue/
 
 const averages: readonly (readonly [kind: AutomaticNeutral, reason: string])[] = [
   ['plain mean', 'average of all ratios'],
@@ -41,20 +44,47 @@ function fromPlace(id: string, { place, redStops, blueStops, reason }: Suggestio
   return { id, gains: { redStops, blueStops }, place: { x: place[0], y: place[1] }, reason, isGrey }
 }
 
-/** The offers for the cells of a frame; `remembered` is offered too. */
+const apart = ({ gains: a }: NeutralOffer, { gains: b }: NeutralOffer) =>
+  Math.hypot(a.redStops - b.redStops, a.blueStops - b.blueStops)
+
+/** Those of `more` that are not practically offered yet, by `offers` or by one another. */
+function unlike(offers: readonly NeutralOffer[], more: readonly NeutralOffer[]): NeutralOffer[] {
+  const taken: NeutralOffer[] = []
+  for (const offer of more)
+    if (![...offers, ...taken].some((other) => apart(other, offer) < sameColourStops)) taken.push(offer)
+  return taken
+}
+
+/** `offers` with `words` put before those of the nearest that is practically `next`; null where none is. */
+function joined(offers: readonly NeutralOffer[], next: NeutralOffer, words: string): NeutralOffer[] | null {
+  const [nearest] = offers.toSorted((a, b) => apart(a, next) - apart(b, next))
+  if (!nearest || apart(nearest, next) >= sameColourStops) return null
+  const said = words.split(', ')
+  const isNew = (word: string) => !said.includes(word) && !(alongWords.test(words) && alongWords.test(word))
+  const reason = [...said, ...nearest.reason.split(', ').filter(isNew)].slice(0, mostWords).join(', ')
+  return offers.map((offer) => (offer === nearest ? { ...offer, reason } : offer))
+}
+
+/**
+ * The offers for the cells of a frame; `remembered` is offered too. No two are practically the same: foliage and the remembered
+ * grey lend their words to a place of their colour, an average is left out beside one.
+ */
 export function offerNeutrals(grid: CellGrid, noise: NoiseModel, options: SuggestionOptions): NeutralOffers {
   const { neutrals, foliage, colourLeft } = suggestNeutrals(grid, noise, options)
   const places = neutrals.map((suggestion, i) => fromPlace(`place ${i}`, suggestion, true))
-  const remembered: RememberedGrey | undefined = options.remembered
-  const offers = [
-    ...places.slice(0, firstPlaces),
-    ...(foliage ? [fromPlace('foliage', foliage, false)] : []),
-    ...(remembered ? [fromRatios('remembered', remembered, 'your last grey with this camera and filter')] : []),
-    ...places.slice(firstPlaces),
-    ...averages.flatMap(([kind, reason]) => {
-      const ratios = automaticNeutral(grid, kind)
-      return ratios ? [fromRatios(kind, ratios, reason)] : []
-    }),
-  ]
-  return { offers, colourLeft }
+  let first = places.slice(0, firstPlaces)
+  if (foliage) {
+    const leaves = fromPlace('foliage', foliage, false)
+    first = joined(first, leaves, foliage.reason) ?? [...first, leaves]
+  }
+  let offers = [...first, ...unlike(first, places.slice(firstPlaces))]
+  if (options.remembered) {
+    const remembered = fromRatios('remembered', options.remembered, 'your last grey with this camera and filter')
+    offers = joined(offers, remembered, 'your last grey') ?? offers.toSpliced(first.length, 0, remembered)
+  }
+  const means = averages.flatMap(([kind, reason]) => {
+    const ratios = automaticNeutral(grid, kind)
+    return ratios ? [fromRatios(kind, ratios, reason)] : []
+  })
+  return { offers: [...offers, ...unlike(offers, means)], colourLeft }
 }

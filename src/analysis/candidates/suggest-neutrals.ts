@@ -11,7 +11,7 @@ import { modePlace } from './mode-place.ts'
 import { findModes } from './modes.ts'
 import { findFoliage, type MeasuredMode } from './offer-foliage.ts'
 import { bulgeWeights, neutralWeights, scoreMode, type ScoreWeights } from './score-mode.ts'
-import type { RememberedGrey, Suggestion, Suggestions } from './suggestion.ts'
+import { type RememberedGrey, sameColourStops, type Suggestion, type Suggestions } from './suggestion.ts'
 import { tellApart } from './tell-apart.ts'
 
 export interface SuggestionOptions {
@@ -22,9 +22,8 @@ export interface SuggestionOptions {
 
 /** Distance between the deciles of log2 R/B in stops below which no colour is left (simulated: all frames at 830 nm, 2 % at 720). */
 const leastColour = 0.05
-/** Most neutrals offered, and the distance in stops within which the better of two speaks for both. */
+/** Most neutrals offered. */
 const mostOffers = 8
-const sameColour = 0.05
 /** Place in the list kept for the colour that bulges most, whatever its brightness: without it dark neutrals hardly come up. */
 const bulgePlace = 2
 
@@ -50,7 +49,7 @@ function rank(measured: readonly ScoredMode[]): ScoredMode[] {
   while (rest.length && ranked.length < mostOffers) {
     const next = ranked.length === bulgePlace ? rest.reduce((a, b) => (b.bulgeScore > a.bulgeScore ? b : a)) : rest[0]
     ranked.push(next)
-    rest = rest.filter(({ mode }) => Math.hypot(mode.u - next.mode.u, mode.v - next.mode.v) >= sameColour)
+    rest = rest.filter(({ mode }) => Math.hypot(mode.u - next.mode.u, mode.v - next.mode.v) >= sameColourStops)
   }
   return ranked
 }

@@ -1,4 +1,8 @@
 // What is offered as a neutral: plain data, so that it can come from a worker and be kept with a frame.
+
+/** Distance in stops of (u, v) within which two neutrals are practically one: the better speaks for both (our choice). */
+export const sameColourStops = 0.06
+
 export interface Suggestion {
   /** A place of this colour, x and y 0…1 of the upright frame: where a picker would stand. */
   readonly place: readonly [x: number, y: number]

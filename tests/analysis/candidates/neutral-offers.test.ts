@@ -1,5 +1,5 @@
 // What a frame offers in all, on a frame of three flat parts whose colours and averages are known by construction.
-import { expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 
 import { offerNeutrals } from '../../../src/analysis/candidates/neutral-offers.ts'
 import { frameCells } from '../../../src/frame/frame-facts.ts'
@@ -58,9 +58,37 @@ it('from 695 nm on names no foliage', () => {
   expect(reasons(695)).toContain('lowest red to blue, textured')
 })
 
-it('a frame of one colour says that none is left, and still offers averages', () => {
+describe('what is practically offered already', () => {
   const grey = gridOf((_x, _y, colour) => [0.4, 0.4, 0.39][colour])
-  const { offers, colourLeft } = offerNeutrals(grey, noise, { filterNm: 850 })
-  expect(colourLeft).toBe(false)
-  expect(offers.at(-1)?.id).toBe('shades of grey')
+  const wallRatios = [Math.log2(wall[0] / wall[1]), Math.log2(wall[2] / wall[1])] as const
+  const leafRatios = [Math.log2(leaf[0] / leaf[1]), Math.log2(leaf[2] / leaf[1])] as const
+
+  it('is left out: a frame of one colour offers that once, and no average beside it', () => {
+    const { offers, colourLeft } = offerNeutrals(grey, noise, { filterNm: 850 })
+    expect(colourLeft).toBe(false)
+    expect(offers).toHaveLength(1)
+    expect(offers[0].gains.redStops).toBeCloseTo(0, 1.5)
+    expect(offers[0].gains.blueStops).toBeCloseTo(Math.log2(0.4 / 0.39), 1.5)
+  })
+
+  it.each([590, 720])('at %i nm no two offers are practically the same, whatever is remembered', (filterNm) => {
+    for (const remembered of [undefined, wallRatios, leafRatios, [1.2, -1] as const]) {
+      const { offers } = offerNeutrals(thirds, noise, { filterNm, remembered })
+      for (const [i, { gains: a }] of offers.entries()) {
+        for (const { gains: b } of offers.slice(0, i))
+          expect(Math.hypot(a.redStops - b.redStops, a.blueStops - b.blueStops)).toBeGreaterThan(0.059)
+      }
+    }
+  })
+
+  it('a remembered grey lends its words to the place of its colour', () => {
+    const { offers } = offerNeutrals(thirds, noise, { filterNm: 590, remembered: wallRatios })
+    expect(offers.map(({ id }) => id)).not.toContain('remembered')
+    const named = offers.filter(({ reason }) => reason.startsWith('your last grey'))
+    expect(named).toHaveLength(1)
+    expect(named[0]).toMatchObject({ isGrey: true })
+    expect(named[0].place).not.toBeNull()
+    expect(named[0].gains.redStops).toBeCloseTo(-wallRatios[0], 1.5)
+    expect(named[0].reason.split(', ').length).toBeLessThanOrEqual(3)
+  })
 })

@@ -15,6 +15,17 @@ test('colour alone: .25·log2 .1001 + 25·.06 = .670', () => {
   expect(scoreMode(mode, features, bulgeWeights)).toBeCloseTo(0.67, 3)
 })
 
+test('what is smooth, dim and at the sky end costs 2 in full; bright, textured or nearer to foliage it costs nothing', () => {
+  const sky = { ...features, brightStops: -0.8, along: 0.9, texture: 0.01 }
+  // 1.3·(−.8) + .25·log2 .1001 + 5·.9 + 25·.06 − 2
+  expect(scoreMode(mode, sky, neutralWeights)).toBeCloseTo(2.13, 3)
+  // 1.3·(−.2) in place of 1.3·(−.8), and no 2 less: 2.130 + .780 + 2
+  expect(scoreMode(mode, { ...sky, brightStops: -0.2 }, neutralWeights)).toBeCloseTo(4.91, 3)
+  expect(scoreMode(mode, { ...sky, texture: 0.05 }, neutralWeights)).toBeCloseTo(4.13, 3)
+  // Half way between .6 and .9, half of it: 5·.75 in place of 5·.9, and 1 in place of 2.
+  expect(scoreMode(mode, { ...sky, along: 0.75 }, neutralWeights)).toBeCloseTo(2.38, 3)
+})
+
 test('darkness and bulge count up to a limit', () => {
   const score = (change: object) => scoreMode(mode, { ...features, ...change }, neutralWeights)
   expect(score({ brightStops: -9 })).toBe(score({ brightStops: -4 }))
