@@ -17,7 +17,7 @@ export function greyShares(red: number, green: number, blue: number): [red: numb
   return [red / 100 + rest, green / 100 + rest, blue / 100 + rest]
 }
 
-const weight = (label: string) => slider(label, '%', -200, 200, 1, 0, { group: 'Weights' })
+const weight = (label: string) => slider(label, '%', -200, 200, 1, 0, { group: 'Weights over the mean' })
 const hue = (group: string, initialDeg: number) => slider('Hue', '°', 0, 360, 1, initialDeg, { group })
 const strength = (group: string) => slider('Strength', '%', 0, 100, 1, 0, { bounded: true, group })
 

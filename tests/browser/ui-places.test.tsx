@@ -86,7 +86,7 @@ test('a hue is picked in the picture by keys, and what has none says so', async 
 
 test('strength is a place of its own: less than all needs no other', async () => {
   const { mask } = await openExposure()
-  const strength = page.getByRole('slider', { name: 'Strength' })
+  const strength = page.getByRole('slider', { name: 'Acts by' })
   ;(strength.element() as HTMLElement).focus()
   await key('{PageDown}')
   expect(mask()).toEqual({ parts: [], inverted: false, strength: 0.9 })

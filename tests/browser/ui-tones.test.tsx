@@ -75,7 +75,7 @@ describe('black and white', () => {
     const rows = () => [...document.querySelectorAll('.grey-response tr')].map((row) => row.lastChild!.textContent)
     await expect.poll(() => rows().length).toBe(5)
     const before = rows()
-    page.getByRole('slider', { name: 'Weights: Blue' }).element().focus()
+    page.getByRole('slider', { name: 'Weights over the mean: Blue' }).element().focus()
     await key('{End}')
     await expect.poll(rows).not.toEqual(before)
     await expect.element(page.getByText('A grey is −33 % red, −33 % green and 167 % blue')).toBeVisible()

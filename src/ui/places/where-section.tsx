@@ -18,11 +18,11 @@ import { OwnStepOffer } from './own-step-offer.tsx'
 import { PartCard } from './part-card.tsx'
 import { openPart } from './places-tool.ts'
 
-const strengthControl = slider('Strength', '%', 0, 100, 1, 100, { bounded: true })
+const strengthControl = slider('Acts by', '%', 0, 100, 1, 100, { bounded: true })
 
 function Strength({ step }: { step: Step }) {
   const mask = maskOf(step)
-  const gesture = useMaskGesture(step.id, 'Strength', (value) => ({ ...mask, strength: Number(value) / 100 }))
+  const gesture = useMaskGesture(step.id, 'How much it acts', (value) => ({ ...mask, strength: Number(value) / 100 }))
   return <SliderRow control={strengthControl} value={mask.strength * 100} gesture={gesture} />
 }
 
