@@ -83,7 +83,7 @@ export function createWorkbench(): Workbench {
     session,
     edit,
     ...rollCommands,
-    stateFilter: createFilterCommand({ session, edits, noteFilter, shown: picture.shown }),
+    stateFilter: createFilterCommand({ session, edits, noteFilter, factsOf: roll.knownFacts }),
     ...editCommands,
     ...tableCommands,
     ...createBakeCommands({ session, edits, supplies, shown: picture.shown }),

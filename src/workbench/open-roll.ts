@@ -22,6 +22,8 @@ export interface OpenRoll {
   frame(id: string): Promise<Frame | null>
   /** Facts of a frame with the filter that the person stated. */
   factsOf(id: string, frame: Frame): FrameFacts
+  /** The same of an entry that was decoded, whether its frame still stands ready or not; null before. */
+  knownFacts(id: string): FrameFacts | null
   /** Makes the finished small picture of a decoded frame anew. */
   refreshPicture(id: string): Promise<void>
 }
@@ -41,15 +43,17 @@ const wordsOf = (reason: unknown) => (reason instanceof Error ? reason.message :
 export function createOpenRoll(context: OpenRollContext): OpenRoll {
   const { session, edits, frames, supplies, planes, keeping, decoder } = context
   const files = new Map<string, File>()
+  const facts = new Map<string, FrameFacts>()
   const jobs = new Map<string, Promise<Frame | null>>()
   const waiting: { id: string; start: () => void }[] = []
   let busy = false
 
   const entryOf = (id: string) => session.getState().entries.find((entry) => entry.id === id)
-  const factsOf = (id: string, frame: Frame): FrameFacts => {
+  const withStated = (id: string, found: FrameFacts): FrameFacts => {
     const stated = entryOf(id)?.statedFilterNm
-    return stated === undefined ? frame.facts : { ...frame.facts, filterNm: stated }
+    return stated === undefined ? found : { ...found, filterNm: stated }
   }
+  const factsOf = (id: string, frame: Frame) => withStated(id, frame.facts)
 
   function showPicture(id: string, url: string): void {
     const before = entryOf(id)?.pictureUrl
@@ -102,6 +106,7 @@ export function createOpenRoll(context: OpenRollContext): OpenRoll {
       })
       void tellReadings(id, readings)
       frames.put(id, frame)
+      facts.set(id, frame.facts)
       const { make, model } = frame.metadata
       changeEntry(session, id, { camera: [make, model].filter(Boolean).join(' ') })
       if (!edits.history(id)) await giveEdit(id, frame, announcedNm)
@@ -160,6 +165,10 @@ export function createOpenRoll(context: OpenRollContext): OpenRoll {
       return enqueue(id, file, true)
     },
     factsOf,
+    knownFacts(id) {
+      const found = facts.get(id)
+      return found ? withStated(id, found) : null
+    },
     refreshPicture,
   }
 }

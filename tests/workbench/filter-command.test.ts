@@ -7,7 +7,7 @@ import { createEditStore } from '../../src/edits/edit-store.ts'
 import { setValues } from '../../src/edits/stack.ts'
 import type { FrameFacts } from '../../src/frame/frame.ts'
 import { createFilterCommand } from '../../src/workbench/filter-command.ts'
-import { createSessionStore } from '../../src/workbench/session-store.ts'
+import { changeEntry, createSessionStore } from '../../src/workbench/session-store.ts'
 
 const opened: FrameFacts = {
   meanCameraRgb: [0.3, 0.2, 0.15],
@@ -21,12 +21,31 @@ const opened: FrameFacts = {
 function stating() {
   const session = createSessionStore()
   const edits = createEditStore()
-  let facts = opened
-  edits.open('one', defaultChain(facts))
-  const noteFilter = (_id: string, filterNm: number | null) => void (facts = { ...facts, filterNm })
-  const state = createFilterCommand({ session, edits, noteFilter, shown: () => ({ id: 'one', facts }) })
-  const chain = () => edits.history('one')!.chain
-  return { state, session, edits, chain, facts: () => facts, said: () => session.getState().notices.at(-1)?.text ?? '' }
+  const facts = new Map([['one', opened]])
+  edits.open('one', defaultChain(opened))
+  const noteFilter = (id: string, filterNm: number | null) => {
+    facts.set(id, { ...(facts.get(id) ?? opened), filterNm })
+    changeEntry(session, id, { statedFilterNm: filterNm })
+  }
+  const state = createFilterCommand({ session, edits, noteFilter, factsOf: (id) => facts.get(id) ?? null })
+  const chain = (id = 'one') => edits.history(id)!.chain
+  /** Adds a frame to the roll; a decoded one has its opening chain. */
+  const add = (id: string, camera: string, statedFilterNm?: number | null) => {
+    const entry = {
+      id,
+      fileName: `${id}.dng`,
+      state: { kind: 'ready' },
+      pictureUrl: null,
+      statedFilterNm,
+      camera,
+    } as const
+    session.setState(({ entries }) => ({ entries: [...entries, entry] }))
+    if (edits.history(id)) return
+    facts.set(id, { ...opened, filterNm: statedFilterNm })
+    edits.open(id, defaultChain(facts.get(id)!))
+  }
+  const last = () => session.getState().notices.at(-1)
+  return { state, session, edits, chain, add, last, facts: () => facts.get('one')!, said: () => last()?.text ?? '' }
 }
 const operations = (chain: readonly { operation: string }[]) => chain.map(({ operation }) => operation)
 
@@ -62,4 +81,38 @@ test('a changed chain stays, and a note says so', () => {
   expect(chain()).toBe(before)
   expect(facts().filterNm).toBe(590)
   expect(said()).toMatch(/^The filter is noted/)
+})
+
+test('the filter is offered for frames by the same camera that have none, and those stated meanwhile stand', () => {
+  const { state, session, edits, chain, add, last } = stating()
+  add('one', 'Fennel Two')
+  add('two', 'Fennel Two')
+  add('worked on', 'Fennel Two')
+  add('meanwhile', 'Fennel Two')
+  add('stated', 'Fennel Two', 850)
+  add('stated as none', 'Fennel Two', null)
+  add('another camera', 'Sorrel')
+  add('no camera', '')
+  edits.apply('worked on', 'Exposure', (now) => setValues(now, 'exposureContrast-1', { exposureEv: 3 }))
+  const worked = chain('worked on')
+  state('one', 590)
+  expect(last()!.answer!.words).toBe('State it for 3 more')
+  const stated = () => session.getState().entries.map(({ statedFilterNm }) => statedFilterNm)
+  expect(stated()).toEqual([590, undefined, undefined, undefined, 850, null, undefined, undefined])
+  changeEntry(session, 'meanwhile', { statedFilterNm: 720 })
+  last()!.answer!.act()
+  expect(stated()).toEqual([590, 590, 590, 720, 850, null, undefined, undefined])
+  expect(chain('two')).toEqual(defaultChain({ ...opened, filterNm: 590 }))
+  expect(chain('worked on')).toBe(worked)
+  expect(chain('meanwhile')).toEqual(defaultChain(opened))
+  edits.undo('two')
+  expect(chain('two')).toEqual(defaultChain(opened))
+})
+
+test('nothing is offered where every frame by the camera has its filter', () => {
+  const { state, add, last } = stating()
+  add('one', 'Fennel Two')
+  add('stated', 'Fennel Two', 850)
+  state('one', null)
+  expect(last()).toBeUndefined()
 })
