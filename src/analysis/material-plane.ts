@@ -5,7 +5,7 @@ import type { NoiseModel, Overview } from '../frame/frame.ts'
 import { clippingLevel } from '../frame/cell-grid.ts'
 import { boxSums } from './box-sums.ts'
 import { localTexture } from './candidates/local-texture.ts'
-import { type SkyPlaces, skyPlaces } from './sky-places.ts'
+import { skyPlaces } from './sky-places.ts'
 import { guidedFilter } from './two-lights/guided-filter.ts'
 
 /** Radius in overview pixels of the means that quieten noise, and of the windows that follow edges. */
@@ -42,8 +42,8 @@ function textureOf({ overview, noise, photosites }: MaterialSource, clipped: Uin
   return localTexture({ width, height, unsmoothed, unclipped, radius: textureRadius, photosites }, noise)
 }
 
-/** Stops against grey smoothed along edges, and where they can be sky, of an overview whose grey has log2 R/B of `greyStops`. */
-function tellMaterials(source: MaterialSource, greyStops: number): SkyPlaces & { readonly stops: Float32Array } {
+/** Stops against grey smoothed along edges, and texture in stops, of an overview whose grey has log2 R/B of `greyStops`. */
+function stopsAgainst(source: MaterialSource, greyStops: number) {
   const { width, height, rgba } = source.overview
   const red = new Float32Array(width * height)
   const blue = new Float32Array(width * height)
@@ -62,17 +62,23 @@ function tellMaterials(source: MaterialSource, greyStops: number): SkyPlaces & {
   const floor = 2 ** -14
   const guide = red.map((value, i) => Math.log2(Math.max(clipped[i] ? 1 : value, floor)))
   const stops = guidedFilter(ratio, guide, width, height, edgeRadius, edgeEpsilon)
-  return { stops, ...skyPlaces(stops, textureOf(source, clipped), width, height) }
+  return { stops, texture: textureOf(source, clipped) }
 }
 
 /** The plane of an overview whose grey has log2 R/B of `greyStops`. */
 export function materialPlane(source: MaterialSource, greyStops: number): MaterialPlane {
   const { width, height } = source.overview
-  const { stops, share, lift } = tellMaterials(source, greyStops)
+  const { stops, texture } = stopsAgainst(source, greyStops)
+  const { share, lift } = skyPlaces(stops, texture, width, height)
   return { width, height, data: stops.map((value, i) => (value > 0 ? value * lift * share[i] : value)) }
 }
 
-/** How far each overview pixel can be sky, 0…1, row by row. */
-export function skyShare(source: MaterialSource, greyStops: number): Float32Array {
-  return tellMaterials(source, greyStops).share
+/**
+ * How far each overview pixel can be sky, 0…1, row by row. Sky lies where shade does: redder than grey behind a filter, where `isRed`,
+ * and bluer without one.
+ */
+export function skyShare(source: MaterialSource, greyStops: number, isRed: boolean): Float32Array {
+  const { width, height } = source.overview
+  const { stops, texture } = stopsAgainst(source, greyStops)
+  return skyPlaces(isRed ? stops : stops.map((value) => -value), texture, width, height).share
 }

@@ -75,18 +75,28 @@ function greyStops({ overview, noise, referenceNeutral, photosites }: PlaneSourc
   return first ? first.u - first.v : referenceNeutral[0] - referenceNeutral[1]
 }
 
-/** The sky of the frames at hand: each stroke of a brush makes a shade anew, and the sky stays where it is. */
-const skies = new WeakMap<Overview, Float32Array>()
+/** log2 R/B from sun to shade below which no infrared filter can have been there, in stops: then sky is bluer than grey (our choice; the demo garden has −.5). */
+const surelyBluerStops = -0.2
 
-function skyOf(source: PlaneSource): Float32Array {
-  const sky = skies.get(source.overview) ?? skyShare(source, greyStops(source))
-  skies.set(source.overview, sky)
+/** The sky of the frames at hand: each stroke of a brush makes a shade anew, and the sky stays where it is. */
+const skies = { red: new WeakMap<Overview, Float32Array>(), blue: new WeakMap<Overview, Float32Array>() }
+
+function skyOf(source: PlaneSource, colour: keyof typeof skies): Float32Array {
+  const sky = skies[colour].get(source.overview) ?? skyShare(source, greyStops(source), colour === 'red')
+  skies[colour].set(source.overview, sky)
   return sky
 }
 
 function foundShade(making: Extract<Making, { kind: 'found shade' }>, source: PlaneSource): Mask | null {
   const { overview } = source
-  const sky = skyWithout(skyOf(source), overview.width, overview.height, making.shadePlace)
+  const { sun, shade } = making
+  const redderStops = shade[0] - shade[1] - (sun[0] - sun[1])
+  const sky = skyWithout(
+    skyOf(source, redderStops < surelyBluerStops ? 'blue' : 'red'),
+    overview.width,
+    overview.height,
+    making.shadePlace,
+  )
   return shadeMask({ ...making, overview, sky })
 }
 
