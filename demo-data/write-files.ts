@@ -9,6 +9,19 @@ import { provideJpegEncoderFromDisk } from './node-jpeg.ts'
 import { roll } from './roll.ts'
 import type { ShareReply, ShareRequest } from './worker-messages.ts'
 
+const usage = `npm run demo:files -- --out DIR [options]
+
+Writes the demo roll as raw files (DNG).
+
+  --out DIR         folder that the files go to; made where it is missing
+  --megapixels N    (6) size of each frame
+  --frames 1,3      only these frames of the roll, counted from 1
+  --workers N       threads to paint with
+  --help            print this`
+if (process.argv.some((word) => word === '--help' || word === '-h')) {
+  console.log(usage)
+  process.exit(0)
+}
 const { values } = parseArgs({
   options: {
     out: { type: 'string' },
@@ -48,7 +61,7 @@ function chosenFrames(list: string | undefined) {
 }
 
 async function main(): Promise<void> {
-  if (!values.out) throw new Error('Say where the files should go: --out DIR')
+  if (!values.out) throw new Error(`Say where the files should go: --out DIR\n\n${usage}`)
   const helpers = Array.from({ length: Math.max(1, Number(values.workers)) - 1 }, () => helpInThread)
   mkdirSync(values.out, { recursive: true })
   provideJpegEncoderFromDisk()

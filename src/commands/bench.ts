@@ -2,8 +2,16 @@
 // Words after `--` choose files by name; `--json FILE` also writes the rows.
 import { readdir, writeFile } from 'node:fs/promises'
 import { parseArgs } from 'node:util'
+import { answerHelp } from './answer-help.ts'
 import { benchLine, type BenchRow, type BenchRows } from './bench-row.ts'
 
+answerHelp(`npm run bench [-- WORDS] [--json FILE]
+
+Measures speed as ratios against a reference in the same run; one line for each.
+
+  WORDS        run only the benches of tests/bench whose file names hold one of these
+  --json FILE  also write the rows
+  --help       print this`)
 const folder = new URL('../../tests/bench/', import.meta.url)
 const { values, positionals } = parseArgs({ options: { json: { type: 'string' } }, allowPositionals: true })
 

@@ -4,11 +4,19 @@ import { OUTPUT_SPACES, outputSpaceById } from '../colour/output-space.ts'
 import type { ExportSettings } from '../export/export-picture.ts'
 
 export const renderUsage = `npm run render -- FILES --out DIR [options]
+
+Finishes raw, JPEG and TIFF files without a browser, as the page would; one line for each picture written.
+
+  --out DIR          folder that the pictures go to; made where it is missing
   --edit FILE        use the chain of an edit file instead of the opening chain
   --filter NM|full   filter in front of the lens (cut-on in nm) or full spectrum, for the opening chain
-  --format tiff|jpeg (tiff)        --bits 16|8 (16, TIFF only)
-  --space ${Object.keys(OUTPUT_SPACES).join('|')} (srgb)
-  --quality 1…100 (92, JPEG only)  --keep-location  --overwrite`
+  --format tiff|jpeg (tiff)
+  --bits 16|8        (16) TIFF only
+  --space ${Object.keys(OUTPUT_SPACES).join('|')}  (srgb)
+  --quality 1…100    (92) JPEG only
+  --keep-location    write where the frame was taken
+  --overwrite        replace pictures that are there already
+  --help             print this`
 
 export interface RenderOptions {
   readonly files: readonly string[]

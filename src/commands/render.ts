@@ -3,6 +3,7 @@ import { mkdir, readFile } from 'node:fs/promises'
 import { startLibRawInNode } from '../decode/libraw-in-node.ts'
 import type { Edit } from '../roll/edit.ts'
 import { readEditFile } from '../roll/edit-file.ts'
+import { answerHelp } from './answer-help.ts'
 import { prepareJpegEncoder, prepareNodeJpegDecoder } from './node-jpeg.ts'
 import { renderFile } from './render-file.ts'
 import { readRenderOptions, type RenderOptions, renderUsage } from './render-options.ts'
@@ -27,6 +28,7 @@ async function editOf({ edit }: RenderOptions): Promise<Edit | null> {
 }
 
 async function main(): Promise<void> {
+  answerHelp(renderUsage)
   const options = optionsOrUsage()
   const edit = await editOf(options)
   await mkdir(options.out, { recursive: true })

@@ -124,3 +124,10 @@ it('refuses a broken edit file before any work, and shows its use where words ar
   expect(render(raw)).toMatchObject({ status: 1, complained: expect.stringContaining('--out DIR') })
   expect(() => readdirSync(out)).toThrow(/ENOENT/)
 })
+
+it('asked for help it prints every option on its output, nothing is complained of and nothing written', () => {
+  const { status, said, complained } = render('--help')
+  expect({ status, complained }).toEqual({ status: 0, complained: '' })
+  for (const option of ['out', 'edit', 'filter', 'format', 'bits', 'space', 'quality', 'keep-location', 'overwrite'])
+    expect(said).toContain(`--${option}`)
+})
