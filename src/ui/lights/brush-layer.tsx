@@ -31,7 +31,7 @@ export function BrushLayer({ step }: { step: Step }) {
   const layer = useRef<HTMLDivElement>(null)
   const radiusPx = radius * frameWidthPx
 
-  useBorrowedFocus(layer, true)
+  useBorrowedFocus(layer)
 
   const placeOf = (event: PointerEvent) => {
     const box = layer.current!.getBoundingClientRect()

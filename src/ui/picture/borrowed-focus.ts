@@ -1,14 +1,16 @@
 // A layer over the picture takes the focus while it is out and gives it back to where it came from when it goes.
-import { useEffect, type RefObject } from 'react'
+import { useLayoutEffect, type RefObject } from 'react'
 
-/** `isOut` tells whether the layer stands on the screen now. */
-export function useBorrowedFocus(layer: RefObject<HTMLElement | null>, isOut: boolean): void {
-  useEffect(() => {
-    if (!isOut) return
+/** For as long as the component that shows the layer is there. */
+export function useBorrowedFocus(layer: RefObject<HTMLElement | null>): void {
+  useLayoutEffect(() => {
     const lender = document.activeElement
-    layer.current?.focus({ preventScroll: true })
+    const element = layer.current
+    element?.focus({ preventScroll: true })
     return () => {
-      if (document.activeElement === document.body && lender instanceof HTMLElement) lender.focus()
+      const focused = document.activeElement
+      const isStillHere = focused === document.body || element?.contains(focused)
+      if (isStillHere && lender instanceof HTMLElement) lender.focus()
     }
-  }, [layer, isOut])
+  }, [layer])
 }

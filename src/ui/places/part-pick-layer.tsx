@@ -25,7 +25,7 @@ export function PartPickLayer({ step, index }: { step: Step; index: number }) {
   const [refusal, setRefusal] = useState('')
   const part = maskOf(step).parts[index]
   const { title } = maskKindById(part.kind)
-  useBorrowedFocus(layer, true)
+  useBorrowedFocus(layer)
 
   const pick = (place: Place | null) => {
     if (!place) return
