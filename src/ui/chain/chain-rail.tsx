@@ -4,6 +4,7 @@ import { useRef, useState } from 'react'
 
 import { AddStep } from './add-step.tsx'
 import { ChainStop, moveHintId } from './chain-stop.tsx'
+import { useScrollEdges } from './scroll-edges.ts'
 import { mayStandAt, titleOf, useChain } from './selected-step.ts'
 import { StepPatches } from '../readings/step-patches.tsx'
 import { useWorkbench } from '../workbench-context.tsx'
@@ -11,6 +12,8 @@ import { useWorkbench } from '../workbench-context.tsx'
 export function ChainRail() {
   const workbench = useWorkbench()
   const chain = useChain()
+  const line = useRef<HTMLElement>(null)
+  useScrollEdges(line)
   const list = useRef<HTMLOListElement>(null)
   const [drag, setDrag] = useState<{ from: number; to: number } | null>(null)
   const [said, setSaid] = useState('')
@@ -50,7 +53,7 @@ export function ChainRail() {
   ))
 
   return (
-    <nav className="chain" aria-label="Chain, from sensor to output">
+    <nav ref={line} className="chain" aria-label="Chain, from sensor to output">
       <ol ref={list} className="rail">
         <li className="rail-start">
           <span className="stop-lamp stop-bar" aria-hidden="true" />

@@ -1,5 +1,7 @@
 // On which side of its point a name stands, so that names of neighbouring points neither cover each other nor a point.
 
+import type { PadSize } from './plane-view.ts'
+
 export type NameSide = 'right' | 'left' | 'above' | 'below'
 
 interface Box {
@@ -27,16 +29,25 @@ function boxOf({ x, y }: { x: number; y: number }, name: string, side: NameSide)
 const sides: readonly NameSide[] = ['right', 'left', 'above', 'below']
 const overlap = (a: Box, b: Box) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom
 
-/** A side for each named point in CSS pixels; `others` are points without a name. The right side where none is free. */
+const isWithin = ({ left, top, right, bottom }: Box, size: PadSize | null) =>
+  size === null || (left >= 0 && top >= 0 && right <= size.width && bottom <= size.height)
+
+/**
+ * A side for each named point in CSS pixels; `others` are points without a name. Names stay on the pad of `size` where they can; where no
+ * side is free, the first on the pad, else the right.
+ */
 export function nameSides(
   named: readonly { readonly x: number; readonly y: number; readonly name: string }[],
   others: readonly { readonly x: number; readonly y: number }[] = [],
+  size: PadSize | null = null,
 ): NameSide[] {
   const taken: Box[] = [...named, ...others].map(({ x, y }) => {
     return { left: x - pointPx, top: y - pointPx, right: x + pointPx, bottom: y + pointPx }
   })
   return named.map((point) => {
-    const side = sides.find((each) => !taken.some((box) => overlap(box, boxOf(point, point.name, each)))) ?? 'right'
+    const onPad = sides.filter((each) => isWithin(boxOf(point, point.name, each), size))
+    const isFree = (each: NameSide) => !taken.some((box) => overlap(box, boxOf(point, point.name, each)))
+    const side = onPad.find(isFree) ?? onPad[0] ?? 'right'
     taken.push(boxOf(point, point.name, side))
     return side
   })

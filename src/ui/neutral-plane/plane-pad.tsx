@@ -72,6 +72,7 @@ export function PlanePad(props: PlanePadProps) {
   const names = nameSides(
     marks.map((mark) => ({ ...pointOf(view, size, mark.gains), name: mark.name })),
     [pointOf(view, size, gains)],
+    size,
   )
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return

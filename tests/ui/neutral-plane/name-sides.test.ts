@@ -23,6 +23,14 @@ test('a name gives way to the neutral, and to names set before it', () => {
   expect(third).toBe('right')
 })
 
+test('a name stays on the pad', () => {
+  const size = { width: 270, height: 200 }
+  const at = (x: number, y: number) => nameSides([{ x, y, name: 'stone wall' }], [], size)
+  expect(at(100, 100)).toEqual(['right'])
+  expect(at(250, 100)).toEqual(['left'])
+  expect(nameSides([{ x: 250, y: 100, name: 'stone wall' }], [{ x: 235, y: 100 }], size)).toEqual(['left'])
+})
+
 test('where there is no room the name stands on the right all the same', () => {
   const crowd = Array.from({ length: 12 }, () => ({ x: 50, y: 50, name: 'weathered boards' }))
   expect(nameSides(crowd).at(-1)).toBe('right')
