@@ -3,7 +3,7 @@
 import { graduatedMask } from '../analysis/two-lights/graduated-mask.ts'
 import { type LightMark, lightMarkOf } from '../analysis/two-lights/light-marks.ts'
 import { lightCells } from '../analysis/two-lights/light-plane.ts'
-import { type Mask, shadeMask } from '../analysis/two-lights/shade-mask.ts'
+import { correctShade, type JudgedShade, judgeShade, type Mask } from '../analysis/two-lights/shade-mask.ts'
 import { type Stroke, strokesOfNumbers } from '../analysis/two-lights/strokes.ts'
 import { skyWithout } from '../analysis/sky-places.ts'
 import { materialPlane, skyShare } from '../analysis/material-plane.ts'
@@ -87,17 +87,24 @@ function skyOf(source: PlaneSource, colour: keyof typeof skies): Float32Array {
   return sky
 }
 
-function foundShade(making: Extract<Making, { kind: 'found shade' }>, source: PlaneSource): Mask | null {
+type FoundShade = Extract<Making, { kind: 'found shade' }>
+
+function judge({ sun, shade, shadePlace }: FoundShade, source: PlaneSource): JudgedShade | null {
   const { overview } = source
-  const { sun, shade } = making
   const redderStops = shade[0] - shade[1] - (sun[0] - sun[1])
-  const sky = skyWithout(
-    skyOf(source, redderStops < surelyBluerStops ? 'blue' : 'red'),
-    overview.width,
-    overview.height,
-    making.shadePlace,
-  )
-  return shadeMask({ ...making, overview, sky })
+  const sky = skyOf(source, redderStops < surelyBluerStops ? 'blue' : 'red')
+  return judgeShade({ overview, sun, shade, sky: skyWithout(sky, overview.width, overview.height, shadePlace) })
+}
+
+/** The shade that was judged last of a frame: strokes of a brush come by the dozen on one pair of picks. */
+const judged = new WeakMap<Overview, { readonly of: string; readonly shade: JudgedShade | null }>()
+
+function foundShade(making: FoundShade, source: PlaneSource): Mask | null {
+  const of = JSON.stringify([making.sun, making.shade, making.shadePlace])
+  const known = judged.get(source.overview)
+  const shade = known?.of === of ? known.shade : judge(making, source)
+  judged.set(source.overview, { of, shade })
+  return shade && correctShade(shade, making.strokes)
 }
 
 function graduatedShade({ ends, strokes }: Extract<Making, { kind: 'graduated shade' }>, overview: Overview): Mask {

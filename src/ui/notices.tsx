@@ -1,14 +1,25 @@
 // Messages of the program: spoken politely, the newest in sight, earlier ones folded behind it, gone when dismissed.
 import { CircleAlert, Info, X } from 'lucide-react'
-import { useState } from 'react'
+import { useEffect, useState } from 'react'
 import { Button } from 'react-aria-components/Button'
 
 import type { Notice } from '../workbench/session.ts'
 import { IconButton } from './icon-button.tsx'
 import { useSession, useWorkbench } from './workbench-context.tsx'
 
+/** Time after which a note that asks nothing goes by itself, in ms (our choice): long enough to be read twice. */
+const noteStaysMs = 12_000
+
 function NoticeCard({ notice, dismiss }: { notice: Notice; dismiss: () => void }) {
   const { answer } = notice
+  const goesByItself = notice.tone === 'note' && !answer
+  useEffect(() => {
+    if (!goesByItself) return
+    const timer = setTimeout(dismiss, noteStaysMs)
+    return () => clearTimeout(timer)
+    // Counted from when the note appears, whatever is drawn anew meanwhile.
+    // oxlint-disable-next-line react-hooks/exhaustive-deps
+  }, [notice.id, goesByItself])
   return (
     <div className="notice" data-tone={notice.tone}>
       {notice.tone === 'problem' ? <CircleAlert aria-hidden="true" /> : <Info aria-hidden="true" />}

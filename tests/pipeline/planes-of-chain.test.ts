@@ -56,6 +56,18 @@ group('the plane of a second light', () => {
     expect(at(pickedElsewhere, 100)).toBeLessThan(0.02)
   })
 
+  it('is the same after other strokes and other picks as at once', () => {
+    const shared = overview(120, 80)
+    const painted = (x: number, light: 'sun' | 'shade') => {
+      const strokes = strokesToNumbers([{ points: [[x, 0.5]], radius: 0.05, light }])
+      return setValues(lit, 'secondLight-1', { strokes })
+    }
+    const earlier = [lit, painted(0.8, 'sun'), setValues(lit, 'secondLight-1', { sun: [0.3, ...sun.slice(1)] })]
+    for (const chain of earlier) suppliesOf(chain, { ...source, overview: shared })
+    const now = painted(0.2, 'shade')
+    expect(suppliesOf(now, { ...source, overview: shared })['secondLight-1 shade']).toEqual(planeOf(now))
+  })
+
   it('is not made without two picks, between picks of one light, or while the step is off', () => {
     expect(planeOf(setValues(lit, 'secondLight-1', { sun: [] }))).toBeUndefined()
     expect(planeOf(setValues(lit, 'secondLight-1', { sun: shade }))).toBeUndefined()

@@ -1,6 +1,6 @@
 // Two lights tried on drawn scenes in sun and shade: how far the gains that the mask gives lie from what would make flat grey
 // neutral in the light of each cell.
-import { shadeMask } from '../../src/analysis/two-lights/shade-mask.ts'
+import { shadeMaskOf } from '../support/shade-mask-of.ts'
 import { boxSums } from '../../src/analysis/box-sums.ts'
 import { light, mix, recording, reflectance, type FilterNm, type SensorName, times, type Rgb } from './camera.ts'
 import { add, drawGeometry, height, lightKind, lightsOf, photograph, ratios, width } from './scene.ts'
@@ -68,7 +68,7 @@ function tryScene(seed: number, sensor: SensorName, filterNm: FilterNm, errors: 
   const level = Math.log2(gain * levelOf(marked))
   const markOf = (rgb: Rgb) => [...ratios(rgb), Math.log2(rgb[0]) + level] as [number, number, number]
   const [inLight, inDark] = [markOf(greyIn(1, 1)), markOf(greyIn(0, 1))]
-  const mask = shadeMask({ overview, sun: inLight, shade: inDark, strokes: [] })
+  const mask = shadeMaskOf({ overview, sun: inLight, shade: inDark })
   if (!mask) return false
 
   const penumbra = new Float32Array(width * height)
@@ -132,6 +132,6 @@ export function bandsUnderTwoLights(sensor: SensorName, filterNm: FilterNm) {
   }
   const markOf = (rgb: Rgb) => [...ratios(rgb), Math.log2(rgb[0])] as [number, number, number]
   const [inLight, inDark] = [markOf(colours[0].lit), markOf(colours[0].dark)]
-  const mask = shadeMask({ overview: { width, height, rgba, scale: 2 }, sun: inLight, shade: inDark, strokes: [] })!
+  const mask = shadeMaskOf({ overview: { width, height, rgba, scale: 2 }, sun: inLight, shade: inDark })!
   return { mask, distance: Math.hypot(inDark[0] - inLight[0], inDark[1] - inLight[1]) }
 }

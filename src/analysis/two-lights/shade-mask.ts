@@ -16,13 +16,22 @@ export interface Mask {
   readonly plane: Float32Array
 }
 
-export interface ShadeMaskRequest {
+export interface ShadeRequest {
   readonly overview: Overview
   readonly sun: LightMark
   readonly shade: LightMark
-  readonly strokes: readonly Stroke[]
   /** How far each overview pixel is sky, 0…1: it has the colour of shade, which it lights, but no neutral of shade is meant for it. */
   readonly sky?: Float32Array
+}
+
+/** What the frame itself tells of its shade, before anybody corrects it. */
+export interface JudgedShade {
+  readonly width: number
+  readonly height: number
+  /** 0 sun … 1 shade of each cell, uneven as cells are. */
+  readonly share: Float32Array
+  /** Smooths along the edges of light, into 0…1. */
+  smooth(plane: Float32Array): Float32Array
 }
 
 /** Distances in stops of colour and level at which each counts fully (tuned by simulation, as all constants here). */
@@ -40,8 +49,8 @@ const darkBelowShade = 6
 
 const clamp = (value: number, low: number, high: number) => Math.min(Math.max(value, low), high)
 
-/** The mask of a frame, or null where the marks do not tell two lights apart: then one neutral serves. */
-export function shadeMask({ overview, sun, shade, strokes, sky }: ShadeMaskRequest): Mask | null {
+/** The shade of a frame, or null where the marks do not tell two lights apart: then one neutral serves. */
+export function judgeShade({ overview, sun, shade, sky }: ShadeRequest): JudgedShade | null {
   if (!areTwoLights(sun, shade)) return null
   const light = makeLightPlane(overview)
   const { width, height, log2Red, u, v } = light
@@ -71,7 +80,13 @@ export function shadeMask({ overview, sun, shade, strokes, sky }: ShadeMaskReque
   })
   const byMaterial = shadeByMaterial({ level, along, first: smooth(first) }, sun, shade)
   const skyOfCells = sky && meansOverCells(sky, overview)
-  const mask = byMaterial.map((value, i) => value * (1 - (skyOfCells?.[i] ?? 0)))
+  const share = byMaterial.map((value, i) => value * (1 - (skyOfCells?.[i] ?? 0)))
+  return { width, height, share, smooth }
+}
+
+/** The mask of a judged shade with a person’s corrections. */
+export function correctShade({ width, height, share, smooth }: JudgedShade, strokes: readonly Stroke[]): Mask {
+  const mask = share.slice()
   applyStrokes(mask, width, height, strokes)
   return { width, height, plane: smooth(mask) }
 }

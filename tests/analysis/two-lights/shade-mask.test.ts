@@ -2,7 +2,7 @@
 import { describe, expect, it, test } from 'vitest'
 import { colourOfLevel } from '../../../src/analysis/two-lights/colour-of-level.ts'
 import { areTwoLights, lightDistance, type LightMark } from '../../../src/analysis/two-lights/light-marks.ts'
-import { shadeMask } from '../../../src/analysis/two-lights/shade-mask.ts'
+import { shadeMaskOf } from '../../support/shade-mask-of.ts'
 import { type Stroke, strokesOfNumbers, strokesToNumbers } from '../../../src/analysis/two-lights/strokes.ts'
 
 const sun: LightMark = [1.91, -1.04, -1]
@@ -42,7 +42,7 @@ describe('marks', () => {
 })
 
 describe('mask', () => {
-  const mask = shadeMask({ overview: twoHalves(), sun, shade, strokes: [] })!
+  const mask = shadeMaskOf({ overview: twoHalves(), sun, shade })!
 
   it('is 0 in sun and 1 in shade, whatever the material', () => {
     for (const y of [20, 60, 100, 140]) {
@@ -53,19 +53,19 @@ describe('mask', () => {
 
   it('is not made where one neutral serves both lights', () => {
     const near: LightMark = [1.94, -1.08, -3]
-    expect(shadeMask({ overview: twoHalves(), sun, shade: near, strokes: [] })).toBeNull()
+    expect(shadeMaskOf({ overview: twoHalves(), sun, shade: near })).toBeNull()
   })
 
   it('stays in 0…1 over black and clipped places', () => {
     const overview = twoHalves()
     overview.rgba.fill(0, 0, 4 * 240 * 30)
     overview.rgba.fill(1, 4 * 240 * 130)
-    const { plane } = shadeMask({ overview, sun, shade, strokes: [] })!
+    const { plane } = shadeMaskOf({ overview, sun, shade })!
     expect(plane.every((value) => value >= 0 && value <= 1)).toBe(true)
   })
 
   it('is at most half a million cells large', () => {
-    const { width, height } = shadeMask({ overview: twoHalves(1500, 1000), sun, shade, strokes: [] })!
+    const { width, height } = shadeMaskOf({ overview: twoHalves(1500, 1000), sun, shade })!
     expect(width * height).toBeLessThanOrEqual(500_000)
     expect(width / height).toBeCloseTo(1.5, 1)
   })
@@ -81,7 +81,7 @@ describe('mask', () => {
         light: 'shade',
       },
     ]
-    const corrected = shadeMask({ overview: twoHalves(), sun, shade, strokes })!
+    const corrected = shadeMaskOf({ overview: twoHalves(), sun, shade }, strokes)!
     expect(at(corrected, 48, 80)).toBeGreaterThan(0.97)
     expect(at(corrected, 48, 10)).toBeLessThan(0.03)
   })
