@@ -32,17 +32,33 @@ const maskOf = (kind: string, material: ReturnType<typeof materialPlane>) =>
   describeMask({ parts: [makePart(kind)], inverted: false, strength: 1 }, plainFacts, {
     [materialPlaneName]: { kind: 'plane', ...material },
   })
-/** Paving of the courtyard in the sun and in the shade of the house, x and y 0…1, and a part of it that lies wholly in shade. */
-const paving = { sun: [0.303, 0.89], shade: [0.594, 0.9135], inShade: { left: 0.7, top: 0.85 } } as const
+type Place = readonly [x: number, y: number]
+/** One surface picked in sun and in shade, x and y 0…1, and a part of the frame that lies wholly in shade. */
+interface TwoPicks {
+  readonly sun: Place
+  readonly shade: Place
+  readonly inShade: { readonly from: Place; readonly to: Place }
+}
+const picks: Record<string, TwoPicks> = {
+  // Paving before the house and in its shade.
+  'mere-05-courtyard-590': { sun: [0.303, 0.89], shade: [0.594, 0.9135], inShade: { from: [0.7, 0.85], to: [1, 1] } },
+  // Rock on the beach, and the side of the stack that is turned from the sun.
+  'mere-08-coast-590': { sun: [0.641, 0.398], shade: [0.325, 0.356], inShade: { from: [0.315, 0.3], to: [0.35, 0.4] } },
+}
 
-/** The shade that two picks of the paving find. */
-function shadeOfPaving(frame: Frame): Table {
-  const markAt = (place: readonly [number, number]) => {
+/** The shade that two picks find. */
+function foundShade(frame: Frame, { sun, shade }: TwoPicks): Table {
+  const markAt = (place: Place) => {
     const [red, green, blue] = samplePatch(frame.sensor, frame.facts.noise, place, 24).meanCameraRgb!
     return [Math.log2(red / green), Math.log2(blue / green), Math.log2(red)] as const
   }
-  const marks = { sun: markAt(paving.sun), shade: markAt(paving.shade), shadePlace: paving.shade }
-  const making = { kind: 'found shade', ...marks, strokes: [] } as const
+  const making = {
+    kind: 'found shade',
+    sun: markAt(sun),
+    shade: markAt(shade),
+    shadePlace: shade,
+    strokes: [],
+  } as const
   return makePlane({ name: 'shade', making }, planeSource(frame))!
 }
 
@@ -54,7 +70,8 @@ async function sharesOf(libraw: LibRaw, frameId: string) {
   const frame = await decodeFrame(libraw, { fileName: made.fileName, bytes: made.bytes })
   const plane = makePlane({ name: materialPlaneName, making: { kind: 'material' } }, planeSource(frame))!
   const masks = { foliage: maskOf('foliage', plane), sky: maskOf('sky', plane) }
-  const shade = frameId.includes('courtyard') ? shadeOfPaving(frame) : null
+  const picked = picks[frameId]
+  const shade = picked && foundShade(frame, picked)
   const { width, height, scale, rgba } = frame.overview
   const counts = new Map<string, { all: number; foliage: number; sky: number; shade: number }>()
   // The file leaves out 4 pixels at each edge of what was painted.
@@ -74,7 +91,8 @@ async function sharesOf(libraw: LibRaw, frameId: string) {
       if (!name || !isWithin(column, row, classes[name].margin)) continue
       const [x, y] = [(column + 0.5) / width, (row + 0.5) / height]
       const at = pixel(x, y)
-      const inShade = x > paving.inShade.left && y > paving.inShade.top
+      const { from, to } = picked?.inShade ?? { from: [1, 1], to: [1, 1] }
+      const inShade = x > from[0] && y > from[1] && x < to[0] && y < to[1]
       for (const kind of inShade ? [name, 'what lies in shade'] : [name]) {
         const count = counts.get(kind) ?? { all: 0, foliage: 0, sky: 0, shade: 0 }
         counts.set(kind, count)
@@ -122,7 +140,7 @@ group.each([
   })
 
   // Sky lights the shade and has its colour; what parts them is the plane above.
-  it.runIf(frameId === 'mere-05-courtyard-590')('shade found from two picks of paving leaves the sky out', () => {
+  it.runIf(frameId in picks)('shade found from two picks of one surface leaves the sky out', () => {
     expect(shares('what lies in shade').shade).toBeGreaterThanOrEqual(0.97)
     expect(shares('clear sky').shade).toBeLessThanOrEqual(0.02)
   })
