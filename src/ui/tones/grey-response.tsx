@@ -47,7 +47,8 @@ export function GreyResponse({ step }: StepRoomProps) {
         </table>
       )}
       <p className="control-note">
-        A grey is {percent(red)} red, {percent(green)} green and {percent(blue)} blue; a neutral keeps its level.
+        Grey is made of {percent(red)} red, {percent(green)} green and {percent(blue)} blue. Weights of 0 are a third
+        each; a neutral keeps its level.
       </p>
     </div>
   )

@@ -23,12 +23,24 @@ export function tonalPlaces({ shadowsEndEv, highlightsBeginEv }: TonalBorders) {
   return { borders: [low, high], middles: [low / 2, (low + high) / 2, (1 + high) / 2] } as const
 }
 
-/** What is done at even parts of the axis, from the amounts in shadows, midtones and highlights. */
-export function amountsOverLevels(amounts: readonly number[], { shadowsEndEv, highlightsBeginEv }: TonalBorders) {
+/**
+ * What a channel is raised by in stops, before the level is held, at a place 0…1 of the axis: the sum of the amounts in shadows,
+ * midtones and highlights by their weights there.
+ */
+export function amountAt(place: number, amounts: readonly number[], borders: TonalBorders): number {
   const levelAt = (ev: number) => midGrey * 2 ** ev
-  const [low, high] = [shadowsEndEv, highlightsBeginEv].sort((a, b) => a - b).map(levelAt)
-  return Array.from({ length: parts + 1 }, (_, i) => {
-    const weights = weigh(levelAt(fromEv + (i / parts) * (toEv - fromEv)), low, high)
-    return amounts.reduce((sum, amount, range) => sum + amount * weights[range], 0)
-  })
+  const [low, high] = [borders.shadowsEndEv, borders.highlightsBeginEv].sort((a, b) => a - b).map(levelAt)
+  const weights = weigh(levelAt(fromEv + place * (toEv - fromEv)), low, high)
+  return amounts.reduce((sum, amount, range) => sum + amount * weights[range], 0)
 }
+
+/** The same at even parts of the axis, ends included. */
+export function amountsOverLevels(amounts: readonly number[], borders: TonalBorders): number[] {
+  return Array.from({ length: parts + 1 }, (_, i) => amountAt(i / parts, amounts, borders))
+}
+
+/** Share of a plot's height that is left free at its head and foot, so that a point at the end of its travel lies inside. */
+const margin = 0.12
+
+/** Place from the head of the plot, 0…1, of an amount that goes from −`most` to `most`. */
+export const travelPlace = (amount: number, most: number) => margin + ((most - amount) / (2 * most)) * (1 - 2 * margin)

@@ -4,6 +4,7 @@ import { formatNumber } from '../format-number.ts'
 import type { Gesture } from '../controls/gesture.ts'
 import { spokenLabel } from '../controls/spoken-label.ts'
 import { useSlide } from '../controls/use-slide.ts'
+import { travelPlace } from './tonal-axis.ts'
 
 /** Steps that a Page key moves by (our choice). */
 const page = 10
@@ -30,7 +31,8 @@ export function ToneHandle({ control, value, gesture, at }: ToneHandleProps) {
     gesture,
     ownKeys: { Home: () => change(min, step), End: () => change(max, step) },
     isUpright: true,
-    perPx: (target) => (max - min) / target.parentElement!.clientHeight,
+    perPx: (target) =>
+      (max - min) / ((travelPlace(min, max) - travelPlace(max, max)) * target.parentElement!.clientHeight),
     change,
   })
   const towards = value === 0 ? '' : `, towards ${ends![value > 0 ? 1 : 0]}`
@@ -46,7 +48,7 @@ export function ToneHandle({ control, value, gesture, at }: ToneHandleProps) {
       aria-valuemax={max}
       aria-valuenow={value}
       aria-valuetext={`${formatNumber(value, 2, true)} stop${towards}`}
-      style={{ left: `${at * 100}%`, top: `${((max - value) / (max - min)) * 100}%` }}
+      style={{ left: `${at * 100}%`, top: `${travelPlace(value, max) * 100}%` }}
       {...slide}
     />
   )

@@ -1,5 +1,5 @@
-// Tonal balance as it acts: for each pair of colours a line over the levels of the picture, with a point in shadows, midtones and
-// highlights to take it up or down by. The amounts stand below as numbers.
+// Tonal balance over the levels of the picture: for each pair of colours a line of what a channel is raised by there, before the level is
+// held, with a point in shadows, midtones and highlights to take it up or down by. The amounts stand below as numbers.
 import type { LevelSpread } from '../../analysis/level-spread.ts'
 import type { Step } from '../../edits/stack.ts'
 import type { SliderControl } from '../../operations/define.ts'
@@ -9,7 +9,7 @@ import { NumberField } from '../controls/number-field.tsx'
 import { spokenLabel } from '../controls/spoken-label.ts'
 import type { StepRoomProps } from '../panel/step-room-props.ts'
 import { LevelBackdrop } from './level-backdrop.tsx'
-import { amountsOverLevels, levelToAxis, type TonalBorders, tonalPlaces } from './tonal-axis.ts'
+import { amountAt, amountsOverLevels, levelToAxis, type TonalBorders, tonalPlaces, travelPlace } from './tonal-axis.ts'
 import { ToneHandle } from './tone-handle.tsx'
 import { useLevelSpread } from './use-level-spread.ts'
 
@@ -33,12 +33,10 @@ function ToneLine({ step, keys, borders, spread }: ToneLineProps) {
   const points = [useTonePoint(step, keys[0]), useTonePoint(step, keys[1]), useTonePoint(step, keys[2])]
   const { group, unit, ends, max } = points[0].control
   const places = tonalPlaces(borders)
-  const amounts = amountsOverLevels(
-    points.map(({ value }) => value),
-    borders,
-  )
-  const y = (amount: number) => ((max - amount) / (2 * max)) * height
-  const line = amounts.map((amount, i) => `${((i / (amounts.length - 1)) * width).toFixed(1)} ${y(amount).toFixed(2)}`)
+  const amounts = points.map(({ value }) => value)
+  const drawn = amountsOverLevels(amounts, borders)
+  const y = (amount: number) => travelPlace(amount, max) * height
+  const line = drawn.map((amount, i) => `${((i / (drawn.length - 1)) * width).toFixed(1)} ${y(amount).toFixed(2)}`)
   return (
     <fieldset className="tone-line">
       <legend>
@@ -51,6 +49,13 @@ function ToneLine({ step, keys, borders, spread }: ToneLineProps) {
           <path className="plot-grid" d={`M0 ${height / 2}H${width}`} />
           {places.borders.map((at, i) => (
             <path key={i} className="plot-grid" d={`M${at * width} 0V${height}`} />
+          ))}
+          {places.middles.map((at, i) => (
+            <path
+              key={i}
+              className="tone-stem"
+              d={`M${at * width} ${y(amounts[i])}V${y(amountAt(at, amounts, borders))}`}
+            />
           ))}
           <path className="weight-line" d={`M${line.join('L')}`} />
         </svg>
