@@ -78,7 +78,7 @@ describe('black and white', () => {
     page.getByRole('slider', { name: 'Weights over the mean: Blue' }).element().focus()
     await key('{End}')
     await expect.poll(rows).not.toEqual(before)
-    await expect.element(page.getByText('A grey is −33 % red, −33 % green and 167 % blue')).toBeVisible()
+    await expect.element(page.getByText('Grey is made of −33 % red, −33 % green and 167 % blue')).toBeVisible()
     expect(await brokenRules()).toEqual([])
   })
 })
