@@ -93,6 +93,8 @@ export default defineConfig({
           include: ['tests/gpu/**/*.test.ts', 'tests/browser/**/*.test.{ts,tsx}'],
           fileParallelism: false,
           testTimeout: 120_000,
+          // What is waited for may take its time on a busy machine; it still has to come.
+          expect: { poll: { timeout: 10_000 } },
           browser: {
             enabled: true,
             headless: true,

@@ -1,6 +1,6 @@
 // Every room of the bench, in a wide and a narrow window: no accessibility rule broken (WCAG 2.2 AA as axe-core implements it), and
 // nothing wider than the room it stands in.
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, onTestFinished } from 'vitest'
 import { page } from 'vitest/browser'
 
 import { mayAdd } from '../../src/edits/stack.ts'
@@ -36,6 +36,32 @@ async function judge(where: string, within?: string): Promise<void> {
   const found = { where, broken: await brokenRules(within), cutOff: cutOff() }
   expect(found).toEqual({ where, broken: [], cutOff: [] })
 }
+
+/** Parts of the top line that reach out of the window. */
+function beyondWindow(): string[] {
+  const parts = [...document.querySelectorAll('.top-bar, .top-bar button, .status, .status button')]
+  return parts
+    .filter((part) => part.getBoundingClientRect().right > window.innerWidth + 0.5)
+    .map((part) => part.outerHTML.slice(0, 100))
+}
+
+it.each([
+  [820, 1180],
+  [780, 1100],
+  [420, 800],
+  [390, 800],
+])('for fingers, nothing of the lines above and below lies beyond a window of %i × %i', async (width, height) => {
+  const { workbench } = await openBench()
+  await page.viewport(width, height)
+  // As wide as the style makes targets where the pointer is coarse, which a test cannot ask for.
+  document.documentElement.style.setProperty('--target', '40px')
+  onTestFinished(() => void document.documentElement.style.removeProperty('--target'))
+  expect(beyondWindow()).toEqual([])
+  workbench.setTool('probe')
+  await expect.element(page.getByRole('button', { name: /Outline/ })).toBeVisible()
+  expect(beyondWindow()).toEqual([])
+  expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(width)
+})
 
 describe.each(windows)('at %i × %i', (width, height) => {
   it('the room of every step holds', async () => {
