@@ -112,6 +112,7 @@ export default defineConfig({
           name: 'journey',
           environment: 'node',
           include: ['tests/journey/**/*.test.ts'],
+          globalSetup: 'tests/support/serve-journeys.ts',
           fileParallelism: false,
           testTimeout: 300_000,
           hookTimeout: 300_000,

@@ -2,7 +2,7 @@
 // and the board as one sheet, whose size exiftool reads.
 import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { afterAll, beforeAll, expect, it } from 'vitest'
+import { expect, it } from 'vitest'
 
 import { layoutSheet } from '../../src/workbench/sheet-layout.ts'
 import { hasTool, readMetadata } from '../support/outside-tools.ts'
@@ -11,15 +11,11 @@ import { pictureAgain, pictureOtherThan, restingPicture } from '../support/pictu
 import { writeDng } from '../support/synthetic-dng.ts'
 import { syntheticMosaic } from '../support/synthetic-mosaic.ts'
 import { temporaryFolder } from '../support/temporary-folder.ts'
-import { startWorkbenchSite, type WorkbenchSite } from '../support/workbench-page.ts'
+import { journeySite } from '../support/journey-site.ts'
 
 const folder = temporaryFolder()
 
-let site: WorkbenchSite
-beforeAll(async () => {
-  site = await startWorkbenchSite()
-})
-afterAll(() => site?.close())
+const site = journeySite()
 
 it.skipIf(!hasTool('exiftool'))('goes from probe to sheet by keys alone (skipped without exiftool)', async () => {
   const { width, height, codes, cfa, black, white } = syntheticMosaic(720, 480)

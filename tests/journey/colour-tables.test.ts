@@ -3,12 +3,12 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, it } from 'vitest'
+import { expect, it } from 'vitest'
 
 import { pictureAgain, pictureOtherThan, restingPicture } from '../support/picture-on-page.ts'
 import { writeSlope } from '../support/slope-raw.ts'
 import { temporaryFolder } from '../support/temporary-folder.ts'
-import { startWorkbenchSite, type WorkbenchSite } from '../support/workbench-page.ts'
+import { journeySite } from '../support/journey-site.ts'
 
 const folder = temporaryFolder()
 const frame = writeSlope(folder)
@@ -16,11 +16,7 @@ const frame = writeSlope(folder)
 /** Red and blue exchanged, in eight corners. */
 const exchange = 'TITLE "Exchange"\nLUT_3D_SIZE 2\n0 0 0\n0 0 1\n0 1 0\n0 1 1\n1 0 0\n1 0 1\n1 1 0\n1 1 1\n'
 
-let site: WorkbenchSite
-beforeAll(async () => {
-  site = await startWorkbenchSite()
-})
-afterAll(() => site?.close())
+const site = journeySite()
 
 async function openFrame(page: Page): Promise<string> {
   await page.locator('.start-ways input[type=file]:not([webkitdirectory])').setInputFiles(frame)

@@ -1,19 +1,15 @@
 // The main job as a person does it, in a real browser: demo roll, probe, neutral, exchange, export; exiftool judges the file.
 import { join } from 'node:path'
-import { afterAll, beforeAll, expect, it } from 'vitest'
+import { expect, it } from 'vitest'
 
 import { deflateIsYounger, hasTool, readMetadata, structureFaults } from '../support/outside-tools.ts'
 import { pictureAgain, pictureOtherThan, pointAt, restingPicture } from '../support/picture-on-page.ts'
 import { temporaryFolder } from '../support/temporary-folder.ts'
-import { startWorkbenchSite, type WorkbenchSite } from '../support/workbench-page.ts'
+import { journeySite } from '../support/journey-site.ts'
 
 const folder = temporaryFolder()
 
-let site: WorkbenchSite
-beforeAll(async () => {
-  site = await startWorkbenchSite()
-})
-afterAll(() => site?.close())
+const site = journeySite()
 
 it.skipIf(!hasTool('exiftool'))(
   'goes from the demo roll to a valid 16-bit TIFF (skipped without exiftool)',

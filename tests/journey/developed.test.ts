@@ -2,23 +2,19 @@
 import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import encodeJpeg from '@jsquash/jpeg/encode.js'
-import { afterAll, beforeAll, expect, it } from 'vitest'
+import { beforeAll, expect, it } from 'vitest'
 
 import { prepareJpegEncoder } from '../../src/commands/node-jpeg.ts'
 import { hasTool, readMetadata } from '../support/outside-tools.ts'
 import { pictureOtherThan, restingPicture } from '../support/picture-on-page.ts'
 import { temporaryFolder } from '../support/temporary-folder.ts'
-import { startWorkbenchSite, type WorkbenchSite } from '../support/workbench-page.ts'
+import { journeySite } from '../support/journey-site.ts'
 
 const folder = temporaryFolder()
 const [width, height] = [360, 240]
 
-let site: WorkbenchSite
-beforeAll(async () => {
-  await prepareJpegEncoder()
-  site = await startWorkbenchSite()
-})
-afterAll(() => site?.close())
+const site = journeySite()
+beforeAll(prepareJpegEncoder)
 
 it.skipIf(!hasTool('exiftool'))('a JPEG goes all the way (skipped without exiftool)', async () => {
   const data = new Uint8ClampedArray(width * height * 4).fill(255)

@@ -3,21 +3,17 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
-import { afterAll, beforeAll, expect, it } from 'vitest'
+import { expect, it } from 'vitest'
 import { hasTool, readMetadata, say } from '../support/outside-tools.ts'
 import { writeDng } from '../support/synthetic-dng.ts'
 import { syntheticMosaic } from '../support/synthetic-mosaic.ts'
 import { temporaryFolder } from '../support/temporary-folder.ts'
-import { startWorkbenchSite, type WorkbenchSite } from '../support/workbench-page.ts'
+import { journeySite } from '../support/journey-site.ts'
 
 const folder = temporaryFolder()
 const ours = (path: string) => fileURLToPath(new URL(`../../${path}`, import.meta.url))
 
-let site: WorkbenchSite
-beforeAll(async () => {
-  site = await startWorkbenchSite()
-})
-afterAll(() => site?.close())
+const site = journeySite()
 
 function samplesOf(picture: string): Uint16Array {
   say('vips', ['rawsave', picture, `${picture}.raw`])

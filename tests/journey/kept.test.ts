@@ -3,12 +3,12 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, it } from 'vitest'
+import { expect, it } from 'vitest'
 
 import { pictureAgain, pictureOtherThan, restingPicture } from '../support/picture-on-page.ts'
 import { writeSlope } from '../support/slope-raw.ts'
 import { temporaryFolder } from '../support/temporary-folder.ts'
-import { startWorkbenchSite, type WorkbenchSite } from '../support/workbench-page.ts'
+import { journeySite } from '../support/journey-site.ts'
 
 const folder = temporaryFolder()
 const frame = writeSlope(folder)
@@ -40,11 +40,7 @@ writeFileSync(walkFile, JSON.stringify(walk))
 const letterFile = join(folder, 'letter.json')
 writeFileSync(letterFile, '{"greeting": "Dear reader"}')
 
-let site: WorkbenchSite
-beforeAll(async () => {
-  site = await startWorkbenchSite()
-})
-afterAll(() => site?.close())
+const site = journeySite()
 
 async function openFrame(page: Page): Promise<string> {
   await page.locator('.start-ways input[type=file]:not([webkitdirectory])').setInputFiles(frame)

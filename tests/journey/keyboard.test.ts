@@ -3,23 +3,19 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, it } from 'vitest'
+import { expect, it } from 'vitest'
 
 import { addStep, chooseListed, focusedName, press, tabTo } from '../support/page-keys.ts'
 import { redToBlue } from '../support/picture-colour.ts'
 import { pictureOtherThan, restingPicture } from '../support/picture-on-page.ts'
 import { writeSlope } from '../support/slope-raw.ts'
 import { temporaryFolder } from '../support/temporary-folder.ts'
-import { startWorkbenchSite, type WorkbenchSite } from '../support/workbench-page.ts'
+import { journeySite } from '../support/journey-site.ts'
 
 const folder = temporaryFolder()
 const frame = writeSlope(folder)
 
-let site: WorkbenchSite
-beforeAll(async () => {
-  site = await startWorkbenchSite()
-})
-afterAll(() => site?.close())
+const site = journeySite()
 
 /** Presses Enter on what has the focus and gives the path of the file that leaves the page. */
 async function fileOnEnter(page: Page): Promise<string> {

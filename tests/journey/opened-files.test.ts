@@ -4,23 +4,19 @@ import { existsSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import type { Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, it } from 'vitest'
+import { expect, it } from 'vitest'
 
 import { hasTool, readMetadata, structureFaults } from '../support/outside-tools.ts'
 import { pictureOtherThan, pointAt, restingPicture } from '../support/picture-on-page.ts'
 import { writeSlope } from '../support/slope-raw.ts'
 import { temporaryFolder } from '../support/temporary-folder.ts'
-import { startWorkbenchSite, type WorkbenchSite } from '../support/workbench-page.ts'
+import { journeySite } from '../support/journey-site.ts'
 
 const folder = temporaryFolder()
 const cameraRaw = fileURLToPath(new URL('../../../shared/data/raw/dc50.kdc', import.meta.url))
 const canRun = existsSync(cameraRaw) && hasTool('exiftool')
 
-let site: WorkbenchSite
-beforeAll(async () => {
-  site = await startWorkbenchSite()
-})
-afterAll(() => site?.close())
+const site = journeySite()
 
 /** The chooser of files on the start screen; the other chooser takes folders. */
 const fileChooser = (page: Page) => page.locator('.start-ways input[type=file]:not([webkitdirectory])')

@@ -3,23 +3,19 @@
 import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
-import { afterAll, beforeAll, expect, it } from 'vitest'
+import { expect, it } from 'vitest'
 
 import { pictureAgain, pictureOtherThan, restingPicture } from '../support/picture-on-page.ts'
 import { writeDng } from '../support/synthetic-dng.ts'
 import { syntheticMosaic } from '../support/synthetic-mosaic.ts'
 import { temporaryFolder } from '../support/temporary-folder.ts'
-import { startWorkbenchSite, type WorkbenchSite } from '../support/workbench-page.ts'
+import { journeySite } from '../support/journey-site.ts'
 
 const { width, height, codes, cfa, black, white } = syntheticMosaic(360, 240)
 const frame = join(temporaryFolder(), 'slope.dng')
 writeFileSync(frame, writeDng({ width, height, codes, cfa, black, white }))
 
-let site: WorkbenchSite
-beforeAll(async () => {
-  site = await startWorkbenchSite()
-})
-afterAll(() => site?.close())
+const site = journeySite()
 
 /** Share of the red photosites at or above white, in percent with two decimals: red stands where column and row are even. */
 function clippedRedPercent(): string {

@@ -5,8 +5,9 @@ import { expect, it } from 'vitest'
 import { pictureOtherThan, restingPicture } from '../support/picture-on-page.ts'
 import { writeSlope } from '../support/slope-raw.ts'
 import { temporaryFolder } from '../support/temporary-folder.ts'
-import { startWorkbenchSite } from '../support/workbench-page.ts'
+import { journeySite } from '../support/journey-site.ts'
 
+const site = journeySite()
 const frame = writeSlope(temporaryFolder())
 
 type Point = readonly [x: number, y: number]
@@ -27,36 +28,31 @@ async function dragFinger(page: Page, from: Point, to: Point, restMs = 0): Promi
 }
 
 it('probes, keeps and puts marks in order by fingers alone', async () => {
-  const site = await startWorkbenchSite()
-  try {
-    const { page, faults } = await site.open({ hasTouch: true })
-    await page.locator('.start-ways input[type=file]:not([webkitdirectory])').setInputFiles(frame)
-    await page.getByRole('heading', { name: 'Neutral', exact: true }).waitFor()
-    const opened = await restingPicture(page)
-    const box = (await page.locator('#picture-area').boundingBox())!
-    const at = (x: number, y: number): Point => [box.x + box.width * x, box.y + box.height * y]
+  const { page, faults } = await site.open({ hasTouch: true })
+  await page.locator('.start-ways input[type=file]:not([webkitdirectory])').setInputFiles(frame)
+  await page.getByRole('heading', { name: 'Neutral', exact: true }).waitFor()
+  const opened = await restingPicture(page)
+  const box = (await page.locator('#picture-area').boundingBox())!
+  const at = (x: number, y: number): Point => [box.x + box.width * x, box.y + box.height * y]
 
-    await page.getByRole('button', { name: 'Probe', exact: true }).tap()
-    await page.touchscreen.tap(...at(0.3, 0.4))
-    const roamed = await pictureOtherThan(page, opened)
-    await page.getByRole('button', { name: 'Keep as a mark', exact: true }).tap()
-    await dragFinger(page, at(0.3, 0.4), at(0.6, 0.6))
-    await pictureOtherThan(page, roamed)
-    await page.getByRole('button', { name: 'Keep as a mark', exact: true }).tap()
-    await page.getByRole('button', { name: 'Make it neutral' }).tap()
-    await page.getByRole('button', { name: /^Undo: / }).waitFor()
+  await page.getByRole('button', { name: 'Probe', exact: true }).tap()
+  await page.touchscreen.tap(...at(0.3, 0.4))
+  const roamed = await pictureOtherThan(page, opened)
+  await page.getByRole('button', { name: 'Keep as a mark', exact: true }).tap()
+  await dragFinger(page, at(0.3, 0.4), at(0.6, 0.6))
+  await pictureOtherThan(page, roamed)
+  await page.getByRole('button', { name: 'Keep as a mark', exact: true }).tap()
+  await page.getByRole('button', { name: 'Make it neutral' }).tap()
+  await page.getByRole('button', { name: /^Undo: / }).waitFor()
 
-    const faces = page.locator('.mark .mark-face')
-    const names = () => page.locator('.mark .mark-name').allTextContents()
-    expect(await names()).toEqual(['A', 'B'])
-    const [first, second] = await Promise.all([faces.nth(0).boundingBox(), faces.nth(1).boundingBox()])
-    const middle = (face: { x: number; y: number; width: number; height: number } | null): Point => {
-      return [face!.x + face!.width / 2, face!.y + face!.height / 2]
-    }
-    await dragFinger(page, middle(first), middle(second), 700)
-    await expect.poll(names).toEqual(['B', 'A'])
-    expect(faults).toEqual([])
-  } finally {
-    await site.close()
+  const faces = page.locator('.mark .mark-face')
+  const names = () => page.locator('.mark .mark-name').allTextContents()
+  expect(await names()).toEqual(['A', 'B'])
+  const [first, second] = await Promise.all([faces.nth(0).boundingBox(), faces.nth(1).boundingBox()])
+  const middle = (face: { x: number; y: number; width: number; height: number } | null): Point => {
+    return [face!.x + face!.width / 2, face!.y + face!.height / 2]
   }
+  await dragFinger(page, middle(first), middle(second), 700)
+  await expect.poll(names).toEqual(['B', 'A'])
+  expect(faults).toEqual([])
 })

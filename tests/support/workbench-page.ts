@@ -1,8 +1,8 @@
-// The built workbench in a real browser, for journeys and screenshots.
+// The built workbench in a real browser, for journeys, benches and screenshots.
 import { type Browser, chromium, type Page } from 'playwright-core'
 
 import { chromiumArguments, findChromium } from '../../src/commands/find-chromium.mjs'
-import { buildAndServePage, type PageServer } from '../../src/commands/page-server.ts'
+import { buildAndServePage } from '../../src/commands/page-server.ts'
 
 export interface WorkbenchSite {
   /** A new page in a fresh profile; its errors and console errors are collected in `faults`. */
@@ -10,11 +10,24 @@ export interface WorkbenchSite {
   close(): Promise<void>
 }
 
-/**
- * Builds, serves and launches. File pickers are taken away, so that exports become downloads that a test can read.
- */
+/** Builds, serves and launches. */
 export async function startWorkbenchSite(): Promise<WorkbenchSite> {
-  const server: PageServer = await buildAndServePage()
+  const server = await buildAndServePage()
+  const site = await visitWorkbenchSite(server.address)
+  return {
+    open: site.open,
+    async close() {
+      await site.close()
+      await server.close()
+    },
+  }
+}
+
+/**
+ * Launches a browser for the site at `address`. File pickers are taken away, so that exports become downloads that a test can
+ * read, and choosers of files wait for the test from the start: what a key opens at once would else be gone before it listens.
+ */
+export async function visitWorkbenchSite(address: string): Promise<WorkbenchSite> {
   const browser: Browser = await chromium.launch({
     executablePath: findChromium(),
     args: chromiumArguments,
@@ -32,12 +45,10 @@ export async function startWorkbenchSite(): Promise<WorkbenchSite> {
       page.on('console', (message) => {
         if (message.type() === 'error') faults.push(message.text())
       })
-      await page.goto(server.address)
+      page.on('filechooser', () => {})
+      await page.goto(address)
       return { page, faults }
     },
-    async close() {
-      await browser.close()
-      await server.close()
-    },
+    close: () => browser.close(),
   }
 }
