@@ -82,6 +82,7 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/gpu/**', 'tests/browser/**', 'tests/journey/**'],
+          maxWorkers: '100%',
           testTimeout: 120_000,
         },
       },
