@@ -16,7 +16,6 @@ import { useSession, useWorkbench } from './workbench-context.tsx'
 
 export function TopBar() {
   const workbench = useWorkbench()
-  const rollName = useSession((session) => session.rollName)
   const position = useSession((session) => session.entries.findIndex((entry) => entry.id === session.shownId) + 1)
   const count = useSession((session) => session.entries.length)
   const canExport = useSession((session) => session.shown !== null)
@@ -24,7 +23,7 @@ export function TopBar() {
   return (
     <header className="top-bar">
       <h1 className="name">Rimeleaf</h1>
-      <OpenMore rollName={rollName} />
+      <OpenMore />
       <Group className="frame-steps" aria-label="Frame">
         <IconButton label="Previous frame" isDisabled={position <= 1} onPress={() => workbench.showNeighbour(-1)}>
           <ChevronLeft />

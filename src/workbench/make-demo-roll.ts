@@ -1,7 +1,7 @@
 // Has the demo roll made: all frames are announced at once and appear one by one, each as soon as its raw file exists.
 import { type DemoFrame, demoFrames, demoMakers, demoRollName, startDemoRollMaker } from './demo-roll.ts'
 import type { OpenRoll } from './open-roll.ts'
-import { changeEntry, type SessionStore, setEntryState } from './session-store.ts'
+import { changeEntry, nameRoll, type SessionStore, setEntryState } from './session-store.ts'
 import type { TaskList } from './tasks.ts'
 
 interface DemoContext {
@@ -15,7 +15,7 @@ interface DemoContext {
 /** Resolves when every frame is made and decoded, or has failed with its reason in the roll. */
 export async function makeDemoRoll({ session, tasks, roll, supply }: DemoContext): Promise<void> {
   const task = tasks.begin('Making the demo roll', { cancellable: true })
-  if (session.getState().entries.length === 0) session.setState({ rollName: demoRollName })
+  nameRoll(session, demoRollName)
   const waiting = demoFrames.map((frame) => {
     const id = roll.announce(frame.fileName)
     changeEntry(session, id, { statedFilterNm: frame.filterNm })

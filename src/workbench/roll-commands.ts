@@ -6,7 +6,7 @@ import { makeDemoRoll } from './make-demo-roll.ts'
 import type { OpenRoll } from './open-roll.ts'
 import type { Picture } from './picture.ts'
 import type { ShownFrame } from './session.ts'
-import { changeEntry, notify, type SessionStore } from './session-store.ts'
+import { changeEntry, nameRoll, notify, type SessionStore } from './session-store.ts'
 import type { TaskList } from './tasks.ts'
 import type { Workbench } from './workbench.ts'
 
@@ -81,7 +81,7 @@ export function createRollCommands({ session, edits, tasks, roll, picture }: Rol
         folderName === undefined ? null : leftOutSentence(folderName, files.length, given.length - files.length)
       if (leftOut !== null) notify(session, 'note', leftOut)
       if (files.length === 0) return
-      if (session.getState().entries.length === 0) session.setState({ rollName: folderName ?? rollNameOf(files) })
+      nameRoll(session, folderName ?? null)
       const ids = files.map((file) => roll.announce(file.name))
       await Promise.all(ids.map((id, index) => supply(id, files[index])))
     },
@@ -98,9 +98,4 @@ export function createRollCommands({ session, edits, tasks, roll, picture }: Rol
 
     noteFilter,
   }
-}
-
-/** A name for a roll that came without a folder. */
-function rollNameOf(files: readonly File[]): string {
-  return files.length === 1 ? files[0].name : `${files.length} files`
 }

@@ -10,7 +10,7 @@ const firstSampleRadiusPx = 24
 
 export function createSessionStore(): SessionStore {
   return createStore<Session>(() => ({
-    rollName: '',
+    rollName: null,
     entries: [],
     shownId: null,
     shown: null,
@@ -41,6 +41,13 @@ export function createSessionStore(): SessionStore {
 export function changeEntry(store: SessionStore, id: string, change: Partial<RollEntry>): void {
   store.setState((session) => ({
     entries: session.entries.map((entry) => (entry.id === id ? { ...entry, ...change } : entry)),
+  }))
+}
+
+/** Names the roll before entries come into it: after where all of them come from, or not at all. */
+export function nameRoll(store: SessionStore, origin: string | null): void {
+  store.setState(({ entries, rollName }) => ({
+    rollName: entries.length === 0 || rollName === origin ? origin : null,
   }))
 }
 

@@ -108,7 +108,8 @@ export interface KnownTable extends Pick<NamedTable, 'name' | 'facts'> {
 }
 
 export interface Session {
-  readonly rollName: string
+  /** Of the folder, or the demo roll, that all entries came from; null where there is no such one. */
+  readonly rollName: string | null
   readonly entries: readonly RollEntry[]
   readonly shownId: string | null
   readonly shown: ShownFrame | null
