@@ -180,20 +180,26 @@ const offers = [
   ['place 1', 'between foliage and sky', 0.75],
   ['place 2', 'dark', 1],
   ['foliage', 'foliage', 1.5],
-  ['grey world', 'average of all light (grey world)', 0.25],
 ].map(([id, reason, redStops]) => ({
   id: String(id),
   reason: String(reason),
   gains: { redStops: Number(redStops), blueStops: -1 },
-  place: id === 'grey world' ? null : { x: 0.5, y: 0.25 },
+  place: { x: 0.5, y: 0.25 },
   isGrey: id !== 'foliage',
+}))
+const averages = ['plain mean', 'grey world', 'shades of grey'].map((id) => ({
+  id,
+  reason: id,
+  gains: { redStops: 0.25, blueStops: -1 },
+  place: null,
+  isGrey: false,
 }))
 
 describe('suggestions', () => {
   it('shows the best with their reasons, previews, adopts and keeps them as marks', async () => {
     const { workbench, stepOf } = await openBench()
     await expect.element(page.getByText('Looking for suggestions')).toBeVisible()
-    workbench.session.setState({ offers: { offers, colourLeft: true } })
+    workbench.session.setState({ offers: { offers, averages, colourLeft: true } })
     const suggestion = (words: string) => board().getByRole('button', { name: new RegExp(`^${words}; red`) })
     await userEvent.hover(suggestion('Bright, even'))
     const chain = () => workbench.edit.getState().shown!.chain
@@ -205,16 +211,21 @@ describe('suggestions', () => {
     await key('{ArrowDown}{Enter}')
     expect(stepOf('neutral').values).toMatchObject(offers[1].gains)
     await expect.element(page.getByRole('button', { name: 'Undo: Suggested neutral' })).toBeVisible()
-    expect(suggestion('Average').query()).toBe(null)
-    await board().getByRole('button', { name: '1 more' }).click()
-    await expect.element(suggestion('Average of all light .grey world.')).toBeVisible()
+    expect(suggestion('Grey world').query()).toBe(null)
+    await board().getByRole('button', { name: '3 more' }).click()
+    await expect.element(board().getByRole('heading', { name: 'Averages of the whole frame' })).toBeVisible()
+    suggestion('Foliage').element().focus()
+    await key('{ArrowDown}{ArrowDown}')
+    expect(document.activeElement).toBe(suggestion('Grey world').element())
     expect(await brokenRules()).toEqual([])
   })
 
-  it('says where no colour is left', async () => {
+  it('says where no colour is left, and has the averages there too', async () => {
     const { workbench } = await openBench()
-    workbench.session.setState({ offers: { offers: offers.slice(-1), colourLeft: false } })
+    workbench.session.setState({ offers: { offers: offers.slice(-1), averages, colourLeft: false } })
     await expect.element(page.getByText(/^No colour is left in this frame/)).toBeVisible()
+    await board().getByRole('button', { name: '3 more' }).click()
+    await expect.element(board().getByText('Shades of grey')).toBeVisible()
   })
 })
 

@@ -1,5 +1,5 @@
 // Everything that a frame offers as its neutral, in the order in which it is worth looking at: likely places, foliage, what
-// the person chose before, and averages of the whole frame. Plain data in and out, for a worker.
+// the person chose before; and averages of the whole frame. Plain data in and out, for a worker.
 import type { CellGrid } from '../../frame/cell-grid.ts'
 import type { NoiseModel } from '../../frame/frame.ts'
 import { type AutomaticNeutral, automaticNeutral } from './automatic-neutral.ts'
@@ -20,7 +20,10 @@ export interface NeutralOffer {
 }
 
 export interface NeutralOffers {
+  /** No two of them practically the same. */
   readonly offers: readonly NeutralOffer[]
+  /** What the frame averages to, each by its name whatever is offered beside it; none where no cell is usable. */
+  readonly averages: readonly NeutralOffer[]
   /** Whether the frame still holds colour that a neutral could set. */
   readonly colourLeft: boolean
 }
@@ -30,10 +33,10 @@ const firstPlaces = 3
 /** Words that place a colour between foliage and sky: two of them would say one thing twice. */
 const alongWords = /foliage|red to blue/
 
-const averages: readonly (readonly [kind: AutomaticNeutral, reason: string])[] = [
-  ['plain mean', 'average of all ratios'],
-  ['grey world', 'average of all light (grey world)'],
-  ['shades of grey', 'average of the bright parts (shades of grey)'],
+const averageKinds: readonly (readonly [kind: AutomaticNeutral, reason: string])[] = [
+  ['plain mean', 'plain mean of all ratios'],
+  ['grey world', 'grey world: all light'],
+  ['shades of grey', 'shades of grey: bright parts'],
 ]
 
 function fromRatios(id: string, [u, v]: readonly [number, number], reason: string): NeutralOffer {
@@ -47,13 +50,9 @@ function fromPlace(id: string, { place, redStops, blueStops, reason }: Suggestio
 const apart = ({ gains: a }: NeutralOffer, { gains: b }: NeutralOffer) =>
   Math.hypot(a.redStops - b.redStops, a.blueStops - b.blueStops)
 
-/** Those of `more` that are not practically offered yet, by `offers` or by one another. */
-function unlike(offers: readonly NeutralOffer[], more: readonly NeutralOffer[]): NeutralOffer[] {
-  const taken: NeutralOffer[] = []
-  for (const offer of more)
-    if (![...offers, ...taken].some((other) => apart(other, offer) < sameColourStops)) taken.push(offer)
-  return taken
-}
+/** Those of `more` that `offers` do not practically hold. */
+const unlike = (offers: readonly NeutralOffer[], more: readonly NeutralOffer[]) =>
+  more.filter((offer) => !offers.some((other) => apart(other, offer) < sameColourStops))
 
 /** `offers` with `words` put before those of the nearest that is practically `next`; null where none is. */
 function joined(offers: readonly NeutralOffer[], next: NeutralOffer, words: string): NeutralOffer[] | null {
@@ -65,10 +64,7 @@ function joined(offers: readonly NeutralOffer[], next: NeutralOffer, words: stri
   return offers.map((offer) => (offer === nearest ? { ...offer, reason } : offer))
 }
 
-/**
- * The offers for the cells of a frame; `remembered` is offered too. No two are practically the same: foliage and the remembered
- * grey lend their words to a place of their colour, an average is left out beside one.
- */
+/** The offers for the cells of a frame; foliage and the `remembered` grey lend their words to a place of their colour. */
 export function offerNeutrals(grid: CellGrid, noise: NoiseModel, options: SuggestionOptions): NeutralOffers {
   const { neutrals, foliage, colourLeft } = suggestNeutrals(grid, noise, options)
   const places = neutrals.map((suggestion, i) => fromPlace(`place ${i}`, suggestion, true))
@@ -82,9 +78,9 @@ export function offerNeutrals(grid: CellGrid, noise: NoiseModel, options: Sugges
     const remembered = fromRatios('remembered', options.remembered, 'your last grey with this camera and filter')
     offers = joined(offers, remembered, 'your last grey') ?? offers.toSpliced(first.length, 0, remembered)
   }
-  const means = averages.flatMap(([kind, reason]) => {
+  const averages = averageKinds.flatMap(([kind, reason]) => {
     const ratios = automaticNeutral(grid, kind)
     return ratios ? [fromRatios(kind, ratios, reason)] : []
   })
-  return { offers: [...offers, ...unlike(offers, means)], colourLeft }
+  return { offers, averages, colourLeft }
 }

@@ -25,25 +25,24 @@ const thirds = gridOf((x, y, colour) => {
   return part[colour] * (part === leaf && (x >> 3) % 2 ? 0.6 : 1)
 })
 
-it('puts likely places first, then foliage and the remembered grey, averages last; each has gains and words', () => {
-  const { offers, colourLeft } = offerNeutrals(thirds, noise, { filterNm: 590, remembered: [1.2, -1] })
+it('puts likely places first, then foliage and the remembered grey; each has gains and words', () => {
+  const { offers, averages, colourLeft } = offerNeutrals(thirds, noise, { filterNm: 590, remembered: [1.2, -1] })
   expect(colourLeft).toBe(true)
   expect(new Set(offers.map(({ id }) => id)).size).toBe(offers.length)
   const ids = offers.map(({ id }) => id)
   expect(ids.slice(0, 2)).toEqual(['place 0', 'place 1'])
   expect(ids.indexOf('foliage')).toBeLessThan(ids.indexOf('remembered'))
-  expect(ids.slice(-3)).toEqual(['plain mean', 'grey world', 'shades of grey'])
   expect(offers.find(({ id }) => id === 'remembered')).toMatchObject({
     gains: { redStops: -1.2, blueStops: 1 },
     place: null,
     isGrey: false,
   })
-  for (const { reason } of offers) expect(reason).not.toBe('')
+  for (const { reason } of [...offers, ...averages]) expect(reason).not.toBe('')
 })
 
 it('averages are those of the parts by hand', () => {
-  const { offers } = offerNeutrals(thirds, noise, { filterNm: 590 })
-  const gainsOf = (id: string) => offers.find((offer) => offer.id === id)!.gains
+  const { averages } = offerNeutrals(thirds, noise, { filterNm: 590 })
+  const gainsOf = (id: string) => averages.find((average) => average.id === id)!.gains
   const meanOf = (values: number[]) => values.reduce((sum, value) => sum + value / values.length, 0)
   const light = (c: number) => meanOf([sky[c], wall[c], leaf[c] * 0.8])
   expect(gainsOf('grey world').redStops).toBeCloseTo(Math.log2(light(1) / light(0)), 1.5)
@@ -58,12 +57,29 @@ it('from 695 nm on names no foliage', () => {
   expect(reasons(695)).toContain('lowest red to blue, textured')
 })
 
+const grey = gridOf((_x, _y, colour) => [0.4, 0.4, 0.39][colour])
+
+it.each([
+  ['three parts', thirds],
+  ['one colour', grey],
+])('all averages remain in a frame of %s, by name', (_, grid) => {
+  for (const filterNm of [590, 720, 850]) {
+    const { averages } = offerNeutrals(grid, noise, { filterNm })
+    expect(averages.map(({ id }) => id)).toEqual(['plain mean', 'grey world', 'shades of grey'])
+    for (const { id, reason } of averages) expect(reason).toContain(id)
+  }
+})
+
+it('a frame without a usable cell has no averages', () => {
+  const clipped = gridOf(() => 2)
+  expect(offerNeutrals(clipped, noise, { filterNm: 590 }).averages).toEqual([])
+})
+
 describe('what is practically offered already', () => {
-  const grey = gridOf((_x, _y, colour) => [0.4, 0.4, 0.39][colour])
   const wallRatios = [Math.log2(wall[0] / wall[1]), Math.log2(wall[2] / wall[1])] as const
   const leafRatios = [Math.log2(leaf[0] / leaf[1]), Math.log2(leaf[2] / leaf[1])] as const
 
-  it('is left out: a frame of one colour offers that once, and no average beside it', () => {
+  it('is left out: a frame of one colour offers that once', () => {
     const { offers, colourLeft } = offerNeutrals(grey, noise, { filterNm: 850 })
     expect(colourLeft).toBe(false)
     expect(offers).toHaveLength(1)
