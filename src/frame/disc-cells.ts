@@ -19,16 +19,18 @@ export const mostSampledCells = 4096
 
 /**
  * The cells whose centre lies within `radiusPx` sensor pixels of `centre` (0…1 of the upright frame), at least the one
- * under it. Parts of the disc outside the frame have no cells.
+ * under it and that alone where the disc is no wider than a cell. Parts of the disc outside the frame have no cells.
  */
 export function readDisc(sensor: SensorData, centre: readonly [number, number], radiusPx: number): SampledCells {
   const { cell, across, down, read } = cellReader(sensor)
   const { size } = cell
   const held = (place: number, count: number) => Math.min(Math.max(place, 0), count - 1)
   // Centre and radius in cells; cell (i, j) has its centre there.
-  const x = held((centre[0] * sensor.width) / size - 0.5, across)
-  const y = held((centre[1] * sensor.height) / size - 0.5, down)
-  const radius = Math.max(radiusPx / size, Math.SQRT1_2)
+  const isOneCell = radiusPx <= size / 2
+  const at = (place: number, count: number) => held(isOneCell ? Math.round(place) : place, count)
+  const x = at((centre[0] * sensor.width) / size - 0.5, across)
+  const y = at((centre[1] * sensor.height) / size - 0.5, down)
+  const radius = isOneCell ? 0 : Math.max(radiusPx / size, Math.SQRT1_2)
   const top = held(Math.ceil(y - radius), down)
   const bottom = held(Math.floor(y + radius), down)
 

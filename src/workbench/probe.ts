@@ -3,6 +3,7 @@
 import type { EditStore } from '../edits/edit-store.ts'
 import { withLightPick } from '../edits/light-picks.ts'
 import { withProbe } from '../edits/stack.ts'
+import { sensorCell } from '../frame/cell.ts'
 import type { Frame, FrameFacts } from '../frame/frame.ts'
 import { type PatchSample, samplePatch } from '../frame/sample-patch.ts'
 import { type Outline, sampleRegion } from '../frame/sample-region.ts'
@@ -15,14 +16,13 @@ export type ProbeCommands = Pick<
   'setTool' | 'setProbeTarget' | 'setSampleRadius' | 'setSampleWay' | 'roam' | 'probeOutline' | 'commitProbe' | 'escape'
 >
 
-/** Radius of the smallest sample in sensor pixels: one cell. */
-const smallestRadiusPx = 1
 /** Share of the frame that the largest sample covers. */
 const largestShare = 0.05
 
-/** Radius in sensor pixels of the largest sample of a frame. */
-function largestRadiusPx({ sensor }: Frame): number {
-  return Math.sqrt((largestShare * sensor.width * sensor.height) / Math.PI)
+/** `radiusPx` held between one cell of the sensor and the largest sample of the frame. */
+function heldRadiusPx({ sensor }: Frame, radiusPx: number): number {
+  const largest = Math.sqrt((largestShare * sensor.width * sensor.height) / Math.PI)
+  return Math.min(Math.max(radiusPx, sensorCell(sensor).size / 2), largest)
 }
 
 function probeOf(reading: PatchSample, place: Place, outline: Outline | null): Probe {
@@ -46,9 +46,10 @@ export function createProbeCommands(
   function roam(place: Place | null): void {
     const picture = shown()
     if (!place || !picture) return session.setState({ probe: null })
-    const { sampleRadiusPx } = session.getState()
+    // The radius may come from another frame.
+    const sampleRadiusPx = heldRadiusPx(picture.frame, session.getState().sampleRadiusPx)
     const reading = samplePatch(picture.frame.sensor, picture.facts.noise, [place.x, place.y], sampleRadiusPx)
-    session.setState({ probe: probeOf(reading, place, null) })
+    session.setState({ sampleRadiusPx, probe: probeOf(reading, place, null) })
   }
 
   return {
@@ -56,8 +57,8 @@ export function createProbeCommands(
     setProbeTarget: (probeTarget) => session.setState({ probeTarget }),
     setSampleRadius(radiusPx) {
       const picture = shown()
-      const largest = picture ? largestRadiusPx(picture.frame) : radiusPx
-      session.setState({ sampleRadiusPx: Math.min(Math.max(radiusPx, smallestRadiusPx), largest) })
+      if (!picture) return
+      session.setState({ sampleRadiusPx: heldRadiusPx(picture.frame, radiusPx) })
       const { probe } = session.getState()
       if (probe && !probe.outline) roam(probe.place)
     },

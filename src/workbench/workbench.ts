@@ -67,6 +67,7 @@ export interface Workbench {
   setTool(tool: Tool): void
   /** What the probe picks for until it is put away: a pick of a second light, or null for the frame's neutral. */
   setProbeTarget(target: LightTarget | null): void
+  /** Held between one cell of the sensor and a twentieth of the frame on the bench. */
   setSampleRadius(radiusPx: number): void
   /** Ring or outline; what was sampled the other way is let go. */
   setSampleWay(way: SampleWay): void

@@ -86,6 +86,22 @@ describe('picture', () => {
     expect(workbench.session.getState().sampleRadiusPx).toBeGreaterThan(sampleRadiusPx)
   })
 
+  it('changes the sample by keys, and asks for the largest and the smallest there is', async () => {
+    const { workbench } = await openBench()
+    const radius = () => workbench.session.getState().sampleRadiusPx
+    await key('n')
+    const first = radius()
+    await key(',')
+    expect(radius()).toBeLessThan(first)
+    await key('.')
+    expect(radius()).toBe(first)
+    for (let presses = 0; presses < 30; presses++) await key(',')
+    expect(radius()).toBeLessThanOrEqual(0.5)
+    workbench.setSampleRadius(5_000)
+    await key('.')
+    expect(radius()).toBe(Infinity)
+  })
+
   it('keeps its place while another frame is on its way or fails; what tells of the last one waits out of reach', async () => {
     const { workbench } = await openBench()
     const place = () => document.querySelector('#picture-area')!.getBoundingClientRect().toJSON()

@@ -6,7 +6,7 @@ import { addStep } from '../../src/edits/stack.ts'
 import type { CfaColour, Frame, FrameFacts } from '../../src/frame/frame.ts'
 import { createProbeCommands } from '../../src/workbench/probe.ts'
 import { createSessionStore } from '../../src/workbench/session-store.ts'
-import { makeMosaic } from '../support/synthetic-sensor.ts'
+import { makeMosaic, sixBySix } from '../support/synthetic-sensor.ts'
 
 const [width, height] = [600, 400]
 const noise = { fullScaleElectrons: 20_000, readNoiseElectrons: 3 }
@@ -22,8 +22,10 @@ function probing() {
   edits.open('one', addStep([], 'neutral'))
   const sensor = makeMosaic({ width, height, light })
   const picture = { id: 'one', frame: { sensor } as Frame, facts: { noise } as FrameFacts }
-  const commands = createProbeCommands(session, edits, () => picture)
-  return { session, edits, commands, probe: () => session.getState().probe }
+  let shown = picture
+  const commands = createProbeCommands(session, edits, () => shown)
+  const show = (other: Frame['sensor']) => (shown = { ...picture, frame: { sensor: other } as Frame })
+  return { session, edits, commands, show, probe: () => session.getState().probe }
 }
 
 it('samples from one cell to a twentieth of the frame', () => {
@@ -35,6 +37,17 @@ it('samples from one cell to a twentieth of the frame', () => {
   commands.setSampleRadius(10_000)
   const { sampleRadiusPx } = session.getState()
   expect((Math.PI * sampleRadiusPx ** 2) / (width * height)).toBeCloseTo(0.05, 6)
+})
+
+it('holds a sample from a larger frame to a twentieth of this one, and one cell to a whole cell', () => {
+  const { commands, session, show } = probing()
+  commands.setSampleRadius(10_000)
+  show(makeMosaic({ width: 150, height: 100, light }))
+  commands.roam({ x: 0.5, y: 0.5 })
+  expect((Math.PI * session.getState().sampleRadiusPx ** 2) / (150 * 100)).toBeCloseTo(0.05, 6)
+  show(makeMosaic({ width: 150, height: 102, light, cfa: sixBySix }))
+  commands.setSampleRadius(0)
+  expect(session.getState().sampleRadiusPx).toBe(1.5)
 })
 
 it('samples an outline, commits its neutral, and tells of one that holds nothing', () => {
