@@ -3,12 +3,18 @@
 import Color from 'colorjs.io'
 import { describe, expect, it, test } from 'vitest'
 import { RED_BLUE_EXCHANGE } from '../../src/colour/mix-matrices.ts'
+import { oklabToWorking, workingToOklab } from '../../src/colour/oklab.ts'
 import { addStep, type Chain, withProbe } from '../../src/edits/stack.ts'
+import { determinant, invert, transform } from '../../src/math/mat3.ts'
+import { lutSupply } from '../../src/operations/colour-lut.ts'
+import type { Table } from '../../src/operations/define.ts'
+import { writeBands } from '../../src/operations/hue-bands.ts'
 import type { Values } from '../../src/operations/values.ts'
 import { describe as describeChain } from '../../src/pipeline/describe.ts'
 import { renderOnCpu } from '../../src/pipeline/render-on-cpu.ts'
 import { neutralOutlook } from '../../src/workbench/neutral-outlook.ts'
 import { plainFacts } from '../support/apply-operation.ts'
+import { randomNumbers } from '../support/synthetic-sensor.ts'
 
 /** A neutral far from any daylight, as behind a 590 nm filter. */
 const from = { redStops: -1.6, blueStops: 0.85 }
@@ -21,6 +27,27 @@ const exchange = ['channelMix', { rows: RED_BLUE_EXCHANGE }] as const
 const turn = (angleDeg: number) => ['hueTurn', { angleDeg }] as const
 const mix = (...rows: number[]) => ['channelMix', { rows }] as const
 const tone = ['exposureContrast', { exposureEv: 0.8, contrast: 0.3, shoulder: 0.6 }] as const
+
+/** 17³ points over ACEScct: colours a third of a turn on, less of them the lighter, and darkness tinted. */
+function turningCube(): Table {
+  const size = 17
+  const data = new Float32Array(size ** 3 * 3)
+  for (let i = 0; i < size ** 3; i++) {
+    const rgb = [i % size, Math.floor(i / size) % size, Math.floor(i / size ** 2)].map((n) => n / (size - 1))
+    const mean = (rgb[0] + rgb[1] + rgb[2]) / 3
+    const tint = [0.02, 0, -0.015]
+    for (let c = 0; c < 3; c++)
+      data[i * 3 + c] = mean + (rgb[(c + 1) % 3] - mean) * (1.1 - 0.4 * mean) + tint[c] * (1 - mean) ** 2
+  }
+  return { kind: '3d', width: size, height: size, data }
+}
+const supplies = { [lutSupply('turning')]: turningCube() }
+const table = ['colourLut', { table: 'turning', name: 'turning' }] as const
+const curve = ['toneCurve', { points: [0, 0, 0.3, 0.2, 0.7, 0.82, 1, 1] }] as const
+const bands = Array.from({ length: 8 }, (_, i) => {
+  return { hueDeg: 20 + 45 * i, turnDeg: 25 * Math.sin(i), strengthStops: 0.4 * Math.cos(2 * i), lightEv: 0 }
+})
+const bent = ['hueBands', { bands: writeBands(bands) }] as const
 
 const chains: Record<string, Chain> = {
   plain: chainOf(),
@@ -35,6 +62,11 @@ const chains: Record<string, Chain> = {
   'partly exchanged': chainOf(mix(0.7, 0, 0.3, 0, 1, 0, 0.3, 0, 0.7)),
   'infrared taken out of red': chainOf(mix(1.8, 0, -0.8, 0, 1.4, -0.4, 0.1, 0, 0.9), turn(60)),
   'a mix that tints': chainOf(mix(0.95, 0.1, 0, 0, 1, 0, 0, 0.05, 0.85), exchange),
+  'a colour table': chainOf(table),
+  'exchanged, then a colour table': chainOf(exchange, table),
+  'a colour table and a tone curve': chainOf(table, curve),
+  'exchanged with a tone curve': chainOf(exchange, curve),
+  'inverted with hue bands': chainOf(turn(180), bent),
 }
 const directions = Array.from({ length: 8 }, (_, i) => {
   const angle = (i * Math.PI) / 4
@@ -43,12 +75,19 @@ const directions = Array.from({ length: 8 }, (_, i) => {
 
 /** What the whole chain makes of the patch that is grey under `from`, with these gains, as colorjs.io reads sRGB. */
 function finished(chain: Chain, gains: typeof from): Color {
-  const patch = neutralOutlook(chain, plainFacts, {}).patchOf(from)
+  const patch = neutralOutlook(chain, plainFacts, supplies).patchOf(from)
   const region = { x: 0, y: 0, width: 1, height: 1, frameWidth: 1, frameHeight: 1 }
-  const description = describeChain(withProbe(chain, gains), plainFacts, { space: 'srgb' })
+  const description = describeChain(withProbe(chain, gains), plainFacts, { space: 'srgb', supplies })
   const [r, g, b] = renderOnCpu(description, Float32Array.of(...patch, 0), region)
   return new Color('srgb', [r, g, b])
 }
+
+/** A shift in OKLab a/L and b/L: warm daylight has the hue 80°, magenta is square to it (computed by us from D50 … D100). */
+function seenWay({ warm, magenta }: { warm: number; magenta: number }): [number, number] {
+  const [warmA, warmB] = [Math.cos((80 * Math.PI) / 180), Math.sin((80 * Math.PI) / 180)]
+  return [(warm * warmA + magenta * warmB) / 1000, (warm * warmB - magenta * warmA) / 1000]
+}
+const rowSums = (rows: readonly number[]) => [0, 3, 6].map((row) => rows[row] + rows[row + 1] + rows[row + 2])
 
 /** OKLab a/L and b/L of a finished colour. */
 function chroma(colour: Color): { light: number; a: number; b: number } {
@@ -57,7 +96,7 @@ function chroma(colour: Color): { light: number; a: number; b: number } {
 }
 
 describe.each(Object.entries(chains))('%s', (_name, chain) => {
-  const outlook = neutralOutlook(chain, plainFacts, {})
+  const outlook = neutralOutlook(chain, plainFacts, supplies)
   const before = chroma(finished(chain, from))
 
   it.each(directions)('warm $warm, magenta $magenta', ({ warm, magenta }) => {
@@ -65,10 +104,7 @@ describe.each(Object.entries(chains))('%s', (_name, chain) => {
     expect(reached).toBe(true)
     const picture = finished(chain, gains)
     const after = chroma(picture)
-    // Hue of warm daylight 80° in OKLab, magenta square to it (computed by us from D50 … D100).
-    const [warmA, warmB] = [Math.cos((80 * Math.PI) / 180), Math.sin((80 * Math.PI) / 180)]
-    const wayA = (warm * warmA + magenta * warmB) / 1000
-    const wayB = (warm * warmB - magenta * warmA) / 1000
+    const [wayA, wayB] = seenWay({ warm, magenta })
     const wanted = new Color('oklab', [after.light, (before.a + wayA) * after.light, (before.b + wayB) * after.light])
     expect(picture.deltaE(wanted, '2000')).toBeLessThan(0.5)
     expect((after.a - before.a) * wayA + (after.b - before.b) * wayB).toBeGreaterThan(0)
@@ -94,10 +130,46 @@ test.each([
   ['one channel', chainOf(mix(0, 1, 0, 0, 1, 0, 0, 1, 0))],
 ])('%s has no warmth: it stays where it is and says so', (_name, chain) => {
   for (const shift of directions) {
-    const { gains, reached } = neutralOutlook(chain, plainFacts, {}).gainsFor(from, shift)
+    const { gains, reached } = neutralOutlook(chain, plainFacts, supplies).gainsFor(from, shift)
     expect(reached).toBe(false)
     expect(gains).toEqual(from)
   }
+})
+
+test('a colour table takes part: the way to warm is another behind it', () => {
+  const way = (name: string) =>
+    neutralOutlook(chains[name], plainFacts, supplies).gainsFor(from, { warm: 30, magenta: 0 })
+  const [plain, turned] = [way('plain').gains, way('a colour table').gains]
+  expect(Math.hypot(plain.redStops - turned.redStops, plain.blueStops - turned.blueStops)).toBeGreaterThan(0.1)
+})
+
+describe('seeded mixes', () => {
+  const random = randomNumbers(31)
+  const cases = Array.from({ length: 1000 }, () => {
+    const rows = Array.from({ length: 9 }, (_, i) => (i % 4 === 0 ? 0.4 : -0.3) + random())
+    const shift = { warm: 160 * random() - 80, magenta: 160 * random() - 80 }
+    const outlook = neutralOutlook(chainOf(mix(...rows)), plainFacts, {})
+    const grey = rowSums(rows)
+    const [lightness, a, b] = workingToOklab(grey)
+    const [wayA, wayB] = seenWay(shift).map((way) => way * lightness)
+    // Positive gains are all that a neutral has: the light before the mix must be positive, and so must what comes of it.
+    const wanted = oklabToWorking([lightness, a + wayA, b + wayB])
+    const before = Math.abs(determinant(rows)) < 1e-3 ? null : transform(invert(rows), wanted)
+    return { rows, shift, outlook, before, isColour: Math.min(...grey) > 0.05 }
+  }).filter(({ before, isColour }) => before !== null && isColour)
+  const unreachable = cases.filter(({ before }) => Math.min(...before!) < -0.001)
+
+  test('hold enough that no gains can reach', () => expect(unreachable.length).toBeGreaterThan(50))
+
+  test.each(unreachable)('%#: stops on the way and says so', ({ outlook, shift }) => {
+    const { gains, reached } = outlook.gainsFor(from, shift)
+    expect(reached).toBe(false)
+    const { warm, magenta } = outlook.shiftOf(from, gains)
+    const asked = Math.hypot(shift.warm, shift.magenta)
+    expect(warm * shift.warm + magenta * shift.magenta).toBeGreaterThanOrEqual(0)
+    expect(Math.abs(warm * shift.magenta - magenta * shift.warm) / asked).toBeLessThan(1)
+    expect(Math.hypot(warm, magenta)).toBeLessThan(asked)
+  })
 })
 
 test('a mix that nearly loses a colour stops on the way it was asked to go', () => {
