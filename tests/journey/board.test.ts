@@ -1,12 +1,12 @@
 // The board with the keyboard alone in the real page: a raw file, two marks from the probe, a name, a blend, a neutral adopted
 // and the board as one sheet, whose size exiftool reads.
 import { writeFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { basename, join } from 'node:path'
 import { expect, it } from 'vitest'
 
 import { layoutSheet } from '../../src/workbench/sheet-layout.ts'
 import { hasTool, readMetadata } from '../support/outside-tools.ts'
-import { press, tabTo } from '../support/page-keys.ts'
+import { fileOnEnter, openOnEnter, press, tabTo } from '../support/page-keys.ts'
 import { pictureAgain, pictureOtherThan, restingPicture } from '../support/picture-on-page.ts'
 import { writeDng } from '../support/synthetic-dng.ts'
 import { syntheticMosaic } from '../support/synthetic-mosaic.ts'
@@ -22,7 +22,7 @@ it.skipIf(!hasTool('exiftool'))('goes from probe to sheet by keys alone (skipped
   const raw = join(folder, 'slope.dng')
   writeFileSync(raw, writeDng({ width, height, codes, cfa, black, white }))
   const { page, faults } = await site.open()
-  await page.locator('input[type=file]').first().setInputFiles(raw)
+  await openOnEnter(page, /^Open photographs…$/, raw)
   await page.getByRole('heading', { name: 'Neutral', exact: true }).waitFor()
   const opened = await restingPicture(page)
 
@@ -67,12 +67,8 @@ it.skipIf(!hasTool('exiftool'))('goes from probe to sheet by keys alone (skipped
   await pictureAgain(page, previewed)
 
   await tabTo(page, /^Save the board as one sheet$/)
-  const downloading = page.waitForEvent('download')
-  await press(page, 'Enter')
-  const download = await downloading
-  expect(download.suggestedFilename()).toBe('slope-board.png')
-  const sheet = join(folder, 'sheet.png')
-  await download.saveAs(sheet)
+  const sheet = await fileOnEnter(page, folder)
+  expect(basename(sheet)).toBe('slope-board.png')
   const facts = readMetadata(sheet)
   const size = layoutSheet(3, { width: 640, height: Math.floor((height * 640) / width) })
   expect(facts['File:FileType']).toBe('PNG')

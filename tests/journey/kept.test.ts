@@ -13,13 +13,26 @@ import { journeySite } from '../support/journey-site.ts'
 const folder = temporaryFolder()
 const frame = writeSlope(folder)
 
-const step = (operation: string, values: object) => ({
+const step = (operation: string, values: object, mask?: object) => ({
   id: `${operation}-1`,
   operation,
   version: 1,
   enabled: true,
   values,
+  ...(mask && { mask }),
 })
+const roundArea = {
+  parts: [
+    {
+      kind: 'radial',
+      combine: 'or',
+      inverted: false,
+      values: { centre: [0.4, 0.6], halfWidth: 0.3, halfHeight: 0.2, softness: 0.5 },
+    },
+  ],
+  inverted: false,
+  strength: 0.8,
+}
 const marks = [
   { id: 'm2', name: 'gate', place: { x: 0.5, y: 0.25 }, gains: { redStops: -1.5, blueStops: 1.25 }, pinned: true },
   { id: 'm1', name: 'gravel', place: null, gains: { redStops: 0.5, blueStops: -2 }, pinned: false },
@@ -30,7 +43,8 @@ const walk = {
   filterNm: 665,
   chain: [
     step('neutral', { redStops: -1.5, blueStops: 1.25 }),
-    step('hueTurn', { angleDeg: 90 }),
+    step('secondLight', { redStops: -0.4, blueStops: 0.5, way: 'graduated', ends: [0.2, 0.5, 0.8, 0.5] }),
+    step('hueTurn', { angleDeg: 90 }, roundArea),
     step('outputTransform', {}),
   ],
   marks,
@@ -76,6 +90,8 @@ it('an edit comes from a file, outlasts the page to the pixel, goes back to the 
   await loadEdit(page, letterFile)
   await page.getByText(/“letter.json” cannot be used as an edit file, at app: /).waitFor()
   await page.getByRole('button', { name: 'Dismiss' }).click()
+  expect(await restingPicture(page)).toBe(opening)
+  expect(await page.getByRole('button', { name: /^Undo: / }).count()).toBe(0)
 
   await loadEdit(page, walkFile)
   await page.getByText(/It brought 2 marks. Its filter is stated for this frame./).waitFor()

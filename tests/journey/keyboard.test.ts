@@ -1,11 +1,18 @@
 // The whole way by keys alone in the real page, from opening a raw file to the exported picture; the board has a journey of its
 // own. What comes out is read from the files that the page wrote, and from the canvas.
 import { readFileSync } from 'node:fs'
-import { join } from 'node:path'
-import type { Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 
-import { addStep, chooseListed, focusedName, press, tabTo } from '../support/page-keys.ts'
+import {
+  addStep,
+  chooseListed,
+  fileOnEnter,
+  focusedName,
+  openOnEnter,
+  press,
+  savedEdit,
+  tabTo,
+} from '../support/page-keys.ts'
 import { redToBlue } from '../support/picture-colour.ts'
 import { pictureOtherThan, restingPicture } from '../support/picture-on-page.ts'
 import { writeSlope } from '../support/slope-raw.ts'
@@ -17,39 +24,12 @@ const frame = writeSlope(folder)
 
 const site = journeySite()
 
-/** Presses Enter on what has the focus and gives the path of the file that leaves the page. */
-async function fileOnEnter(page: Page): Promise<string> {
-  const downloading = page.waitForEvent('download')
-  await press(page, 'Enter')
-  const download = await downloading
-  const path = join(folder, download.suggestedFilename())
-  await download.saveAs(path)
-  return path
-}
-
 async function openByKeys() {
   const opened = await site.open()
   const { page } = opened
-  await tabTo(page, /^Open photographs…$/)
-  const choosing = page.waitForEvent('filechooser')
-  await press(page, 'Enter')
-  await (await choosing).setFiles(frame)
+  await openOnEnter(page, /^Open photographs…$/, frame)
   await page.getByRole('heading', { name: 'Neutral', exact: true }).waitFor()
   return { ...opened, first: await restingPicture(page) }
-}
-
-interface SavedStep {
-  readonly operation: string
-  readonly values: Record<string, unknown>
-  readonly mask?: { parts: { kind: string; values: Record<string, unknown> }[] }
-}
-
-async function savedChain(page: Page): Promise<SavedStep[]> {
-  await tabTo(page, /^edit kept$/)
-  await press(page, 'Enter')
-  await page.getByRole('dialog').waitFor()
-  await tabTo(page, /^Save as an edit file…$/)
-  return JSON.parse(readFileSync(await fileOnEnter(page), 'utf8')).chain
 }
 
 it('states the filter, moves the neutral, warms what is seen and exports, by keys alone', async () => {
@@ -85,7 +65,7 @@ it('states the filter, moves the neutral, warms what is seen and exports, by key
   await page.getByRole('dialog').waitFor()
   await tabTo(page, /^Export$/)
   // Little-endian TIFF: 'II' and 42 (TIFF 6.0, section 2).
-  expect([...readFileSync(await fileOnEnter(page)).subarray(0, 4)]).toEqual([0x49, 0x49, 42, 0])
+  expect([...readFileSync(await fileOnEnter(page, folder)).subarray(0, 4)]).toEqual([0x49, 0x49, 42, 0])
   expect(faults).toEqual([])
   await page.context().close()
 })
@@ -146,7 +126,7 @@ it('sets a second light, a place, a curve and a map by keys alone, and finds the
   await press(page, 'ArrowDown', 'Enter')
   await page.getByRole('button', { name: `${map}, on the frame now`, exact: true }).waitFor()
 
-  const chain = await savedChain(page)
+  const { chain } = (await savedEdit(page, folder)).edit
   const valuesOf = (name: string) => chain.find(({ operation }) => operation === name)!.values
   expect(valuesOf('secondLight')).toMatchObject({ way: 'graduated' })
   expect([valuesOf('secondLight').sun, valuesOf('secondLight').shade]).toEqual([expect.any(Array), expect.any(Array)])

@@ -1,6 +1,8 @@
 // A page of a journey used by keys alone: going to what bears a name, choosing from what a key unfolded.
-import { expect } from 'vitest'
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import type { Page } from 'playwright-core'
+import { expect } from 'vitest'
 
 /** Tab presses until a name counts as out of reach; the whole bench has fewer stops (our choice). */
 const mostPresses = 160
@@ -14,7 +16,8 @@ export async function press(page: Page, ...keys: string[]): Promise<void> {
 export function focusedName(page: Page): Promise<string> {
   return page.evaluate(() => {
     const { activeElement } = document
-    return activeElement?.getAttribute('aria-label') ?? activeElement?.textContent ?? ''
+    const label = activeElement instanceof HTMLInputElement ? activeElement.labels?.[0]?.textContent : null
+    return activeElement?.getAttribute('aria-label') ?? label ?? activeElement?.textContent ?? ''
   })
 }
 
@@ -27,12 +30,17 @@ export async function tabTo(page: Page, name: RegExp, key: 'Tab' | 'Shift+Tab' =
   throw new Error(`Tab does not come to ${name}.`)
 }
 
-/** Goes along a list that is open with an arrow key until the focus is on what has this name, and presses Enter. */
-export async function chooseListed(page: Page, name: RegExp, key = 'ArrowDown'): Promise<void> {
-  await expect.poll(() => focusedName(page), { timeout: 10_000 }).not.toBe('')
+/** Goes along a list with an arrow key until the focus is on what has this name. */
+export async function goAlong(page: Page, name: RegExp, key = 'ArrowDown'): Promise<void> {
   for (let presses = 0; presses < mostPresses && !name.test(await focusedName(page)); presses++)
     await page.keyboard.press(key)
   expect(await focusedName(page)).toMatch(name)
+}
+
+/** Goes along a list that is open to what has this name, and presses Enter. */
+export async function chooseListed(page: Page, name: RegExp, key = 'ArrowDown'): Promise<void> {
+  await expect.poll(() => focusedName(page), { timeout: 10_000 }).not.toBe('')
+  await goAlong(page, name, key)
   await page.keyboard.press('Enter')
 }
 
@@ -42,4 +50,41 @@ export async function addStep(page: Page, title: RegExp): Promise<void> {
   await press(page, 'Enter')
   await page.getByRole('menu').waitFor()
   await chooseListed(page, title)
+}
+
+/** Presses Enter on what has the focus, puts the file that leaves the page into a folder and gives its path. */
+export async function fileOnEnter(page: Page, folder: string): Promise<string> {
+  const downloading = page.waitForEvent('download')
+  await press(page, 'Enter')
+  const download = await downloading
+  const path = join(folder, download.suggestedFilename())
+  await download.saveAs(path)
+  return path
+}
+
+/** Opens a file of the machine from a button of this name. */
+export async function openOnEnter(page: Page, name: RegExp, path: string): Promise<void> {
+  await tabTo(page, name)
+  const choosing = page.waitForEvent('filechooser')
+  await press(page, 'Enter')
+  await (await choosing).setFiles(path)
+}
+
+interface SavedEdit {
+  readonly chain: {
+    readonly operation: string
+    readonly values: Record<string, unknown>
+    readonly mask?: { parts: { kind: string; values: Record<string, unknown> }[] }
+  }[]
+  readonly marks: { readonly name: string }[]
+}
+
+/** The frame's edit as the page saves it, and the path of its file in a folder. */
+export async function savedEdit(page: Page, folder: string): Promise<{ edit: SavedEdit; path: string }> {
+  await tabTo(page, /^edit kept$/)
+  await press(page, 'Enter')
+  await page.getByRole('dialog').waitFor()
+  await tabTo(page, /^Save as an edit file…$/)
+  const path = await fileOnEnter(page, folder)
+  return { edit: JSON.parse(readFileSync(path, 'utf8')), path }
 }
