@@ -51,9 +51,10 @@ function drawPick(seed: number): Pick | null {
   const angle = random() * 2 * Math.PI
   const texture = random() < 0.5 ? 0 : 0.3 * random()
   const noise = { fullScaleElectrons: 2500 * 2 ** (random() * 4.5), readNoiseElectrons: 2 + 3 * random() }
+  const field = valueNoise(9, seed)
   const at = (x: number, y: number, c: CfaColour) => {
     const along = (x - size / 2) * Math.cos(angle) + (y - size / 2) * Math.sin(angle)
-    const bright = texture ? 2 ** (texture * valueNoise(x, y, 9, seed)) : 1
+    const bright = texture ? 2 ** (texture * field(x, y)) : 1
     return (along > border ? other : colour)[c] * bright
   }
   const sensor = makeMosaic({ width: size, height: size, light: at, noise: { ...noise, seed } })

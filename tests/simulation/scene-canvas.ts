@@ -58,7 +58,7 @@ export class SceneCanvas {
   /** A field of unit deviation at a place. */
   field(size: number, octaves = 3): (x: number, y: number) => number {
     const seed = Math.floor(this.random() * 1e6)
-    return (x, y) => valueNoise(x, y, size, seed, octaves)
+    return valueNoise(size, seed, octaves)
   }
 
   paint(material: string, cover: Cover, { texture, facing = 1, haze = 0 }: SurfaceLook): void {

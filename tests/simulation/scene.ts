@@ -25,7 +25,16 @@ export interface Geometry {
   readonly ground: string
   /** Share of the sun that cast shadows leave, 0…1. */
   readonly lit: Float32Array
+  /** Which light each sample is in. */
+  readonly reached: Uint8Array
+  /** Share of the frame under green leaves. */
+  readonly foliage: number
 }
+
+/** Kinds of `reached`. */
+const passage = 0
+const inFullSun = 1
+const inFullShade = 2
 
 const layoutNames = Object.keys(layouts)
 
@@ -50,8 +59,24 @@ export function drawGeometry(seed: number): Geometry {
     noise: { fullScaleElectrons, readNoiseElectrons: 3 },
     bounce: canvas.between(0.02, 0.12),
     lit,
+    reached: lightReached(canvas),
+    foliage: foliageOf(canvas),
     ground: canvas.oneOf(['grass_green_b', 'concrete_road', 'sand_dry_b', 'asphalt_old']),
   }
+}
+
+function lightReached({ sun, sky }: SceneCanvas): Uint8Array {
+  const reached = new Uint8Array(sun.length)
+  for (let i = 0; i < sun.length; i++)
+    reached[i] = sun[i] > 0.6 * sky[i] ? inFullSun : sun[i] < 0.02 * sky[i] ? inFullShade : passage
+  return reached
+}
+
+function foliageOf({ materials, label }: SceneCanvas): number {
+  const green = materials.map((material) => /grass_green|leaf_deciduous|conifer/.test(material))
+  let samples = 0
+  for (let i = 0; i < label.length; i++) if (green[label[i]]) samples++
+  return samples / label.length
 }
 
 /** Cast shadows take the sun away with soft edges; sky and clouds keep their own light. */
@@ -80,8 +105,6 @@ export interface Photograph {
   readonly nearestMaterial: number
   /** Factor of the exposure on the recording of a diffuser in full light. */
   readonly gain: number
-  /** Share of the frame under green leaves. */
-  readonly foliage: number
 }
 
 const surface = (material: string): Spectrum =>
@@ -132,16 +155,17 @@ export function photograph(geometry: Geometry, record: Record3, seed: number): P
   }
   const air = record(lights.low)
 
+  const [ofSun, ofSky] = [Float64Array.from(lit.flat()), Float64Array.from(shaded.flat())]
   const fine = new Float32Array(label.length * 3)
-  for (let i = 0; i < label.length; i++) {
-    const [a, b] = [lit[label[i]], shaded[label[i]]]
-    for (let c = 0; c < 3; c++)
-      fine[i * 3 + c] = (sun[i] * a[c] + sky[i] * b[c]) * (1 - haze[i]) + air[c] * haze[i] * 0.7
+  const [airRed, airGreen, airBlue] = air
+  for (let i = 0, to = 0; i < label.length; i++, to += 3) {
+    const from = label[i] * 3
+    const [inSun, inSky, veil, clear] = [sun[i], sky[i], haze[i], 1 - haze[i]]
+    fine[to] = (inSun * ofSun[from] + inSky * ofSky[from]) * clear + airRed * veil * 0.7
+    fine[to + 1] = (inSun * ofSun[from + 1] + inSky * ofSky[from + 1]) * clear + airGreen * veil * 0.7
+    fine[to + 2] = (inSun * ofSun[from + 2] + inSky * ofSky[from + 2]) * clear + airBlue * veil * 0.7
   }
-  const levels = Float32Array.from({ length: 4000 }, (_, n) => {
-    const i = ((n * 59_999) % label.length) * 3
-    return Math.max(fine[i], fine[i + 1], fine[i + 2])
-  }).sort()
+  const levels = Float32Array.from({ length: 4000 }, (_, n) => largest(fine, (n * 59_999) % label.length)).sort()
   const gain = geometry.exposure / levels[Math.floor(levels.length * 0.99)]
 
   const overview = expose(fine, gain, noise, seed)
@@ -152,9 +176,12 @@ export function photograph(geometry: Geometry, record: Record3, seed: number): P
     noise,
     gain,
     greys,
-    ...judgeMaterials(geometry, lit, shaded, greys, fine, gain),
+    nearestMaterial: nearestMaterial(geometry, lit, shaded, greys, fine, gain),
   }
 }
+
+/** The largest channel of a sample. */
+const largest = (fine: Float32Array, i: number) => Math.max(fine[i * 3], fine[i * 3 + 1], fine[i * 3 + 2])
 
 function expose(fine: Float32Array, gain: number, noise: NoiseModel, seed: number): Overview {
   const normal = normalNumbers(seed)
@@ -165,12 +192,12 @@ function expose(fine: Float32Array, gain: number, noise: NoiseModel, seed: numbe
       const corner = (2 * y * sceneWidth + 2 * x) * 3
       let most = 0
       for (let c = 0; c < 3; c++) {
-        let mean = 0
-        for (const offset of [0, 3, sceneWidth * 3, sceneWidth * 3 + 3]) {
-          const value = fine[corner + offset + c] * gain
-          mean += value / 4
-          if (value > most) most = value
-        }
+        const first = fine[corner + c] * gain
+        const second = fine[corner + c + 3] * gain
+        const third = fine[corner + c + sceneWidth * 3] * gain
+        const fourth = fine[corner + c + sceneWidth * 3 + 3] * gain
+        const mean = first / 4 + second / 4 + third / 4 + fourth / 4
+        most = Math.max(most, first, second, third, fourth)
         const noisy = mean + (normal() * Math.sqrt((mean * full + read * read) / (c === 1 ? 2 : 1))) / full
         rgba[cell * 4 + c] = Math.min(noisy, 1)
         if (noisy > most) most = noisy
@@ -183,7 +210,7 @@ function expose(fine: Float32Array, gain: number, noise: NoiseModel, seed: numbe
 
 /** Flat grey where the sun reaches and where it does not, as far as each is in the frame. */
 function greysOf(geometry: Geometry, record: Record3): [number, number][] {
-  const { canvas, kind } = geometry
+  const { canvas, kind, reached } = geometry
   const lights = lightsOf(geometry)
   const inSun = ratios(add(record(lights.sun), record(lights.ambient)))
   if (kind === 'overcast') return [inSun]
@@ -192,8 +219,8 @@ function greysOf(geometry: Geometry, record: Record3): [number, number][] {
   const sky = canvas.materials.indexOf('sky')
   for (let i = 0; i < canvas.label.length; i++) {
     if (canvas.label[i] === sky) continue
-    if (canvas.sun[i] > 0.6 * canvas.sky[i]) sunny++
-    else if (canvas.sun[i] < 0.02 * canvas.sky[i]) shady++
+    if (reached[i] === inFullSun) sunny++
+    else if (reached[i] === inFullShade) shady++
   }
   const least = 0.02 * canvas.label.length
   const inShade = ratios(record(lights.ambient))
@@ -203,34 +230,33 @@ function greysOf(geometry: Geometry, record: Record3): [number, number][] {
 /** Least share of the frame, unclipped, that makes a material present. */
 const leastShare = 0.003
 
-function judgeMaterials(
-  { canvas }: Geometry,
+/** Distance of the material that comes nearest to a grey in its own light. */
+function nearestMaterial(
+  { canvas, reached }: Geometry,
   lit: readonly Rgb[],
   shaded: readonly Rgb[],
   greys: readonly (readonly [number, number])[],
   fine: Float32Array,
   gain: number,
-) {
-  const { materials, label, sun, sky, haze } = canvas
+): number {
+  const { materials, label, haze } = canvas
   const inSun = materials.map(() => 0)
   const inShade = materials.map(() => 0)
   for (let i = 0; i < label.length; i++) {
-    if (haze[i] > 0.05 || Math.max(fine[i * 3], fine[i * 3 + 1], fine[i * 3 + 2]) * gain > 0.9) continue
-    if (sun[i] > 0.6 * sky[i]) inSun[label[i]]++
-    else if (sun[i] < 0.02 * sky[i]) inShade[label[i]]++
+    if (reached[i] === passage || haze[i] > 0.05 || largest(fine, i) * gain > 0.9) continue
+    if (reached[i] === inFullSun) inSun[label[i]]++
+    else inShade[label[i]]++
   }
   const distance = (rgb: Rgb) => {
     const [u, v] = ratios(rgb)
     return Math.min(...greys.map((grey) => Math.hypot(u - grey[0], v - grey[1])))
   }
-  let nearestMaterial = Infinity
-  const green = materials.map((material) => /grass_green|leaf_deciduous|conifer/.test(material))
-  const foliage = label.reduce((sum, id) => sum + Number(green[id]), 0) / label.length
+  let nearest = Infinity
   materials.forEach((material, i) => {
     if (material === 'sky') return
     const least = leastShare * label.length
-    if (inSun[i] > least) nearestMaterial = Math.min(nearestMaterial, distance(add(lit[i], shaded[i])))
-    if (inShade[i] > least) nearestMaterial = Math.min(nearestMaterial, distance(shaded[i]))
+    if (inSun[i] > least) nearest = Math.min(nearest, distance(add(lit[i], shaded[i])))
+    if (inShade[i] > least) nearest = Math.min(nearest, distance(shaded[i]))
   })
-  return { nearestMaterial, foliage }
+  return nearest
 }
