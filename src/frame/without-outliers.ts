@@ -1,6 +1,6 @@
 // The cells of a sample less those of another colour (a twig before a wall, a leaf on paving): they are left out whole, on both
 // sides alike, so that the mean of the rest is not biased.
-import { medianInPlace } from '../math/median.ts'
+import { medianInPlace } from '../math/order-statistics.ts'
 import type { SampledCells } from './disc-cells.ts'
 
 /** A cell is left out beyond this many robust deviations from the median; rounds in which deviations are taken anew (common practice, no source). */

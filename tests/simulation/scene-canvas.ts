@@ -105,6 +105,7 @@ export class SceneCanvas {
   lump(x0: number, y0: number, width: number, height: number, ragged: number): Cover {
     const edge = this.field(14)
     return (x, y) => {
+      if (Math.abs(x - x0) > 1.7 * width || Math.abs(y - y0) > 1.7 * height) return false
       const r = Math.hypot((x - x0) / width, (y - y0) / height)
       return r < 1.6 && r + ragged * edge(x * sceneHeight, y * sceneHeight) < 1
     }

@@ -4,16 +4,22 @@ import type { CellGrid } from '../../frame/cell-grid.ts'
 
 export type AutomaticNeutral = 'plain mean' | 'grey world' | 'shades of grey'
 
-/** Exponent of shades of grey (Finlayson & Trezzi 2004). */
-const norm = 6
+/** Powers that channels are raised to, as products because there are many cells: shades of grey by 6 (Finlayson & Trezzi 2004). */
+const powers = {
+  'grey world': { power: 1, raise: (value: number) => value },
+  'shades of grey': { power: 6, raise: (value: number) => value * value * value * (value * value * value) },
+}
 
-/** Means over valid cells of channels raised to `power`, taken back by its root; null without a valid cell. */
-function powerMeans({ rgb, valid }: CellGrid, power: number): [number, number, number] | null {
+/** Means over valid cells of channels raised to a power, taken back by its root; null without a valid cell. */
+function powerMeans(
+  { rgb, valid }: CellGrid,
+  { power, raise }: (typeof powers)[keyof typeof powers],
+): [number, number, number] | null {
   const sums: [number, number, number] = [0, 0, 0]
   let cells = 0
   for (let i = 0; i < valid.length; i++) {
     if (!valid[i]) continue
-    for (let c = 0; c < 3; c++) sums[c] += Math.max(rgb[i * 3 + c], 0) ** power
+    for (let c = 0; c < 3; c++) sums[c] += raise(Math.max(rgb[i * 3 + c], 0))
     cells++
   }
   return cells && Math.min(...sums) > 0 ? (sums.map((sum) => (sum / cells) ** (1 / power)) as typeof sums) : null
@@ -37,6 +43,6 @@ function meanOfLogs({ rgb, valid }: CellGrid): [number, number] | null {
  */
 export function automaticNeutral(grid: CellGrid, kind: AutomaticNeutral): [number, number] | null {
   if (kind === 'plain mean') return meanOfLogs(grid)
-  const means = powerMeans(grid, kind === 'grey world' ? 1 : norm)
+  const means = powerMeans(grid, powers[kind])
   return means && [Math.log2(means[0] / means[1]), Math.log2(means[2] / means[1])]
 }

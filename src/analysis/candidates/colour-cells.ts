@@ -2,6 +2,7 @@
 // Ratios in stops make light a shift, so that one material in one light is one small cloud of points.
 import { type CellGrid, logRatioNoise } from '../../frame/cell-grid.ts'
 import type { NoiseModel } from '../../frame/frame.ts'
+import { medianInPlace } from '../../math/order-statistics.ts'
 import { localTexture } from './local-texture.ts'
 
 export interface ColourCells {
@@ -79,5 +80,5 @@ export function readColourCells(grid: CellGrid, noise: NoiseModel): ColourCells 
     noises[cell] = logRatioNoise(r, b, noise, averaged)
   }
   const pure = findPure(grid, at, (cell) => cells.u[cell] - cells.v[cell], count)
-  return { width, height, at, ...cells, pure, noiseStops: count ? noises.sort()[count >> 1] : 0 }
+  return { width, height, at, ...cells, pure, noiseStops: count ? medianInPlace(noises) : 0 }
 }

@@ -1,4 +1,5 @@
 // How far the colours of a frame reach: the measures that a single colour is judged against.
+import { quantileInPlace } from '../../math/order-statistics.ts'
 import type { ColourCells } from './colour-cells.ts'
 
 export interface ColourRange {
@@ -17,19 +18,16 @@ const decilesOfNormal = 2.563
 /** Least spread in stops that colours are measured against (our choice): one tenth of what counts as colour. */
 const leastSpread = 0.005
 
-/** The value at a share 0…1 of sorted numbers. */
-export const quantile = (sorted: Float32Array, share: number) => sorted[Math.round(share * (sorted.length - 1))]
-
 /** The range of at least one cell. */
 export function colourRange({ u, v, level, noiseStops }: ColourCells): ColourRange {
-  const p = u.map((value, i) => value - v[i]).sort()
-  const [low, high] = [quantile(p, 0.02), quantile(p, 0.98)]
-  const deciles = (quantile(p, 0.9) - quantile(p, 0.1)) ** 2 - (decilesOfNormal * noiseStops) ** 2
+  const p = u.map((value, i) => value - v[i])
+  const [low, high] = [quantileInPlace(p, 0.02), quantileInPlace(p, 0.98)]
+  const deciles = (quantileInPlace(p, 0.9) - quantileInPlace(p, 0.1)) ** 2 - (decilesOfNormal * noiseStops) ** 2
   return {
     low,
     high,
     spread: Math.max(high - low, leastSpread),
     deciles: Math.sqrt(Math.max(deciles, 0)),
-    bright: quantile(level.slice().sort(), 0.98),
+    bright: quantileInPlace(level.slice(), 0.98),
   }
 }

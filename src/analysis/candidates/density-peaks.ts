@@ -85,8 +85,11 @@ export function findPeaks(
   bandwidth: number,
 ): Peak[] {
   let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity]
+  const counted = new Uint32Array(u.length)
+  let points = 0
   for (let i = 0; i < u.length; i++) {
     if (!counts(i)) continue
+    counted[points++] = i
     left = Math.min(left, u[i])
     right = Math.max(right, u[i])
     low = Math.min(low, v[i])
@@ -98,8 +101,7 @@ export function findPeaks(
   const columns = Math.floor((right - left) / bin) + 1 + 2 * margin
   const rows = Math.floor((high - low) / bin) + 1 + 2 * margin
   const density = new Float32Array(columns * rows)
-  for (let i = 0; i < u.length; i++) {
-    if (!counts(i)) continue
+  for (const i of counted.subarray(0, points)) {
     density[(Math.floor((v[i] - low) / bin) + margin) * columns + Math.floor((u[i] - left) / bin) + margin]++
   }
   const kernel = Array.from({ length: margin }, (_, d) => Math.exp(-0.5 * ((d * bin) / bandwidth) ** 2))

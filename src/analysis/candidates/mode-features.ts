@@ -1,6 +1,7 @@
 // What a colour of the frame looks like, in numbers that a score and a sentence can be made of.
 import type { ColourCells } from './colour-cells.ts'
-import { type ColourRange, quantile } from './colour-range.ts'
+import { type ColourRange } from './colour-range.ts'
+import { quantileInPlace } from '../../math/order-statistics.ts'
 import type { Mode } from './modes.ts'
 
 export interface ModeFeatures {
@@ -19,12 +20,17 @@ export interface ModeFeatures {
 export function modeFeatures(cells: ColourCells, range: ColourRange, mode: Mode, bulge: number): ModeFeatures {
   const { u, v, members } = mode
   const n = members.length
-  const levels = Float32Array.from(members, (i) => cells.level[i]).sort()
+  const levels = new Float32Array(n)
+  let texture = 0
+  for (let k = 0; k < n; k++) {
+    levels[k] = cells.level[members[k]]
+    texture += cells.texture[members[k]] / n
+  }
   return {
-    brightStops: quantile(levels, 0.9) - range.bright,
+    brightStops: quantileInPlace(levels, 0.9) - range.bright,
     area: n / cells.u.length,
     along: (u - v - range.low) / range.spread,
-    texture: members.reduce((sum, i) => sum + cells.texture[i] / n, 0),
+    texture,
     bulge,
   }
 }
