@@ -1,5 +1,11 @@
 // Files dropped on the page, with everything inside dropped folders.
 
+interface Found {
+  readonly files: File[]
+  /** Names of files and folders that could not be read. */
+  readonly unreadable: string[]
+}
+
 async function entriesIn(folder: FileSystemDirectoryEntry): Promise<FileSystemEntry[]> {
   const reader = folder.createReader()
   const all: FileSystemEntry[] = []
@@ -11,16 +17,24 @@ async function entriesIn(folder: FileSystemDirectoryEntry): Promise<FileSystemEn
   }
 }
 
-async function filesIn(entry: FileSystemEntry): Promise<File[]> {
-  if (entry.isFile) {
-    return [await new Promise<File>((resolve, reject) => (entry as FileSystemFileEntry).file(resolve, reject))]
+/** Files in an entry; those that the browser may not read are named. */
+async function filesIn(entry: FileSystemEntry): Promise<Found> {
+  try {
+    if (entry.isFile) {
+      const file = await new Promise<File>((resolve, reject) => (entry as FileSystemFileEntry).file(resolve, reject))
+      return { files: [file], unreadable: [] }
+    }
+    return joined(await Promise.all((await entriesIn(entry as FileSystemDirectoryEntry)).map(filesIn)))
+  } catch {
+    return { files: [], unreadable: [entry.name] }
   }
-  const inside = await entriesIn(entry as FileSystemDirectoryEntry)
-  return (await Promise.all(inside.map(filesIn))).flat()
 }
 
-interface Drop {
-  readonly files: File[]
+function joined(found: readonly Found[]): Found {
+  return { files: found.flatMap(({ files }) => files), unreadable: found.flatMap(({ unreadable }) => unreadable) }
+}
+
+interface Drop extends Found {
   /** Name of the first dropped folder; undefined where files alone were dropped. */
   readonly folderName: string | undefined
 }
@@ -31,6 +45,6 @@ export async function droppedFiles(transfer: DataTransfer): Promise<Drop> {
   const plain = [...transfer.files]
   const folderName = entries.find((entry) => entry.isDirectory)?.name
   // Some programs hand over files that lie in no file system.
-  if (entries.length === 0) return { files: plain, folderName }
-  return { files: (await Promise.all(entries.map(filesIn))).flat(), folderName }
+  if (entries.length === 0) return { files: plain, unreadable: [], folderName }
+  return { ...joined(await Promise.all(entries.map(filesIn))), folderName }
 }

@@ -4,6 +4,8 @@ import { withProbe } from '../edits/stack.ts'
 import { chooseDestination, downloadFile } from '../export/destination.ts'
 import { removeIfEmpty } from '../export/file-handle-sink.ts'
 import { drawBoardSheet, sheetPictureWidth } from './board-sheet.ts'
+import type { ChainPlanes } from './chain-planes.ts'
+import type { ShownPicture } from './picture.ts'
 import { notify, type SessionStore } from './session-store.ts'
 import type { TaskList } from './tasks.ts'
 import type { Workbench } from './workbench.ts'
@@ -12,7 +14,9 @@ interface BoardContext {
   readonly session: SessionStore
   readonly edits: EditStore
   readonly tasks: TaskList
+  readonly planes: ChainPlanes
   readonly thumbnails: Workbench['thumbnails']
+  shownPicture(): ShownPicture | null
 }
 
 const isAbort = (reason: unknown) => reason instanceof DOMException && reason.name === 'AbortError'
@@ -23,12 +27,14 @@ function titleOf(fileName: string, filterNm: number | null | undefined): string 
   return filterNm === undefined ? name : `${name}, ${filterNm === null ? 'full spectrum' : `${filterNm} nm`}`
 }
 
-export function createBoardCommand({ session, edits, tasks, thumbnails }: BoardContext): Workbench['exportBoard'] {
+export function createBoardCommand(context: BoardContext): Workbench['exportBoard'] {
+  const { session, edits, tasks, planes, thumbnails } = context
   return async function exportBoard() {
     const { shown } = session.getState()
+    const picture = context.shownPicture()
     const chain = shown && edits.history(shown.id)?.chain
     const marks = shown ? edits.marks(shown.id) : []
-    if (!shown || !chain || marks.length === 0) return
+    if (!shown || !picture || !chain || marks.length === 0) return
     const name = `${shown.fileName.replace(/\.[^.]*$/, '')}-board.png`
     const complain = (reason: unknown) => {
       const words = reason instanceof Error ? reason.message : String(reason)
@@ -43,6 +49,7 @@ export function createBoardCommand({ session, edits, tasks, thumbnails }: BoardC
     }
     const task = tasks.begin(`Drawing ${name}`)
     try {
+      await planes.ready(picture, chain)
       const chains = marks.map(({ gains }) => withProbe(chain, gains))
       const pictures = await thumbnails(chains, sheetPictureWidth)
       if (!pictures) throw new Error('Another frame was shown meanwhile. Show this one and export its board again')

@@ -38,7 +38,7 @@ export function createWorkbench(): Workbench {
   const session = createSessionStore()
   const edits = createEditStore()
   const edit = createStore<{ shown: ShownEdit | null }>(() => ({ shown: null }))
-  const frames = createFrameCache()
+  const frames = createFrameCache(() => session.getState().shownId)
   const tasks = createTaskList(session)
   const supplies = createSupplyStore()
   const picture = createPicture(session, edits, supplies)
@@ -116,7 +116,14 @@ export function createWorkbench(): Workbench {
     ...mapCommands,
     ...createMaskCommands(session, edits, supplies),
     ...createMarkCommands(session, edits),
-    exportBoard: createBoardCommand({ session, edits, tasks, thumbnails: picture.thumbnails }),
+    exportBoard: createBoardCommand({
+      session,
+      edits,
+      tasks,
+      planes,
+      thumbnails: picture.thumbnails,
+      shownPicture: picture.shown,
+    }),
     ...createProbeCommands(session, edits, picture.shown),
     ...createChainCommands(session, edits),
     exportShown: createExportCommand({ session, edits, tasks, supplies, planes, shown: picture.shown }),

@@ -2,6 +2,7 @@
 import type { EditStore } from '../edits/edit-store.ts'
 import { chooseDestination, downloadFile } from '../export/destination.ts'
 import { exportedName } from '../export/exported-name.ts'
+import { removeIfEmpty } from '../export/file-handle-sink.ts'
 import { exportInWorker } from './export-client.ts'
 import type { ChainPlanes } from './chain-planes.ts'
 import type { ShownPicture } from './picture.ts'
@@ -21,6 +22,14 @@ interface ExportContext {
 
 const isAbort = (reason: unknown) => reason instanceof DOMException && reason.name === 'AbortError'
 const wordsOf = (reason: unknown) => (reason instanceof Error ? reason.message : String(reason)).replace(/\.?$/, '.')
+
+/** What comes of work that cannot be interrupted, or the signal's reason as soon as it is given. */
+function unlessAborted<T>(work: Promise<T>, signal: AbortSignal): Promise<T> {
+  const aborted = new Promise<never>((_, reject) => {
+    signal.addEventListener('abort', () => reject(signal.reason), { once: true })
+  })
+  return Promise.race([work, aborted])
+}
 
 export function createExportCommand({
   session,
@@ -47,12 +56,13 @@ export function createExportCommand({
     const task = tasks.begin(`Exporting ${name}`, { cancellable: true })
     try {
       const { facts, id } = picture
-      await planes.ready(picture, chain)
+      await unlessAborted(planes.ready(picture, chain), task.signal)
       const order = { sensor, facts, metadata, chain, supplies: supplies.of(id), settings, destination }
       const file = await exportInWorker(order, task.progress, task.signal)
       if (file) await downloadFile(file, name, settings.format)
       notify(session, 'note', `“${destination === 'download' ? name : destination.name}” is written.`)
     } catch (reason) {
+      if (destination !== 'download') await removeIfEmpty(destination)
       if (!task.signal.aborted) complain(reason)
     } finally {
       task.end()

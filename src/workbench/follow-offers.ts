@@ -1,11 +1,11 @@
 // What the shown frame offers as its neutral, found in a worker when the frame or its filter is another; and the memory of
 // greys that were chosen among them.
-import { type Remote, wrap } from 'comlink'
 import type { NeutralOffer } from '../analysis/candidates/neutral-offers.ts'
 import { sameColourStops } from '../analysis/candidates/suggestion.ts'
 import type { EditStore } from '../edits/edit-store.ts'
 import type { NeutralGains } from '../edits/marks.ts'
 import { neutralGains } from '../edits/stack.ts'
+import { lastingWorker } from './lasting-worker.ts'
 import type { OfferWorker } from './offer-worker.ts'
 import type { ShownPicture } from './picture.ts'
 import { rememberedGrey, rememberGrey } from './remembered-greys.ts'
@@ -20,19 +20,21 @@ interface OfferContext {
 const isNear = ({ gains }: NeutralOffer, { redStops, blueStops }: NeutralGains) =>
   Math.hypot(gains.redStops - redStops, gains.blueStops - blueStops) < sameColourStops
 
-export function followOffers({ session, edits, shown }: OfferContext): void {
-  let remote: Remote<OfferWorker> | null = null
+const inWorker = lastingWorker<OfferWorker>(
+  () => new Worker(new URL('./offer-worker.ts', import.meta.url), { type: 'module' }),
+  'the browser gave up. Reload the page and try again.',
+)
 
+export function followOffers({ session, edits, shown }: OfferContext): void {
   async function find(): Promise<void> {
     const picture = shown()
     const { shown: facts } = session.getState()
     session.setState({ offers: null })
     if (!picture || !facts) return
-    remote ??= wrap<OfferWorker>(new Worker(new URL('./offer-worker.ts', import.meta.url), { type: 'module' }))
     const { filterNm, noise } = picture.facts
     const options = { filterNm: filterNm === null ? 0 : filterNm, remembered: rememberedGrey(facts) }
     try {
-      const offers = await remote(picture.frame.cells, noise, options)
+      const offers = await inWorker((remote) => remote(picture.frame.cells, noise, options))
       if (session.getState().shown === facts) session.setState({ offers })
     } catch (reason) {
       const words = reason instanceof Error ? reason.message : String(reason)

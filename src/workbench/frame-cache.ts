@@ -1,4 +1,5 @@
-// Decoded frames kept in memory, the least recently used dropped first, so that a long roll never exhausts the machine.
+// Decoded frames kept in memory, the least recently used dropped first, so that a long roll never exhausts the machine. The frame
+// on the bench stays whatever comes.
 import type { Frame } from '../frame/frame.ts'
 
 /** Bytes of decoded frames kept at most: about eight frames of 24 megapixels (our choice). */
@@ -15,7 +16,8 @@ export interface FrameCache {
   put(id: string, frame: Frame): void
 }
 
-export function createFrameCache(limitBytes = budgetBytes): FrameCache {
+/** `shownId` gives the frame on the bench. */
+export function createFrameCache(shownId: () => string | null, limitBytes = budgetBytes): FrameCache {
   const frames = new Map<string, Frame>()
   return {
     get(id) {
@@ -31,7 +33,8 @@ export function createFrameCache(limitBytes = budgetBytes): FrameCache {
       frames.set(id, frame)
       let total = [...frames.values()].reduce((sum, kept) => sum + frameBytes(kept), 0)
       for (const [oldId, old] of frames) {
-        if (total <= limitBytes || oldId === id) break
+        if (total <= limitBytes) break
+        if (oldId === id || oldId === shownId()) continue
         frames.delete(oldId)
         total -= frameBytes(old)
       }

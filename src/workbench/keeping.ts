@@ -82,7 +82,7 @@ export function createKeeping({ session, edits, supplies, store }: KeepingContex
 
   function onWritten(fingerprint: string): void {
     otherWindows.tellWritten(fingerprint)
-    if (!session.getState().keepsEdits) session.setState({ keepsEdits: true })
+    if (unwritten().length === 0) session.setState({ keepsEdits: true })
   }
 
   const isSame = (a: Edit | null, b: Edit | null) =>
@@ -103,7 +103,10 @@ export function createKeeping({ session, edits, supplies, store }: KeepingContex
       store
         .keepEdit(frame.fingerprint, contentWithoutTables(edit))
         .then(() => onWritten(frame.fingerprint))
-        .catch(complain)
+        .catch((reason: unknown) => {
+          if (frame.written === edit) frame.written = null
+          complain(reason)
+        })
     }
   }
 
@@ -164,6 +167,10 @@ export function createKeeping({ session, edits, supplies, store }: KeepingContex
       }
     },
     follow(id, fingerprint, fileName) {
+      if ([...followed.values()].some((frame) => frame.fingerprint === fingerprint)) {
+        const words = `“${fileName}” stands in the roll twice. Kept for the next time is whichever of the two changes last.`
+        notify(session, 'problem', words)
+      }
       followed.set(id, { fingerprint, fileName, written: null })
       if (held.has(fingerprint)) followed.get(id)!.written = editOf(id)
       onChange()

@@ -159,7 +159,8 @@ export function createOpenRoll(context: OpenRollContext): OpenRoll {
     },
     atHand: (id) => (edits.history(id) ? frames.get(id) : undefined),
     async frame(id) {
-      const kept = frames.get(id)
+      // Not before its edit is there: between decoding and that the database is asked.
+      const kept = edits.history(id) && frames.get(id)
       const file = files.get(id)
       if (kept || !file) return kept ?? null
       return enqueue(id, file, true)

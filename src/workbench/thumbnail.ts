@@ -1,9 +1,10 @@
 // A small finished picture of a frame for lists: the overview is reduced here, a few rows at a time, and what is left of it is
 // developed by the reference engine in a worker. The interface thread is never held up.
-import { type Remote, transfer, wrap } from 'comlink'
+import { transfer } from 'comlink'
 import type { FrameFacts, Overview } from '../frame/frame.ts'
 import type { Supplies } from '../operations/define.ts'
 import type { Chain } from '../operations/step.ts'
+import { lastingWorker } from './lasting-worker.ts'
 import type { ThumbnailWorker } from './thumbnail-worker.ts'
 
 /** Longer side in pixels: sharp at the size of a list on a dense screen, and cheap. */
@@ -53,19 +54,10 @@ async function reduce(
   return { width, height, rgba }
 }
 
-let running: { readonly remote: Remote<ThumbnailWorker>; readonly broken: Promise<never> } | null = null
-
-function startWorker() {
-  const worker = new Worker(new URL('./thumbnail-worker.ts', import.meta.url), { type: 'module' })
-  const broken = new Promise<never>((_, reject) =>
-    worker.addEventListener('error', () => {
-      running = null
-      reject(new Error('The browser gave up on the small picture. Reload the page and try again.'))
-    }),
-  )
-  broken.catch(() => undefined)
-  return { remote: wrap<ThumbnailWorker>(worker), broken }
-}
+const inWorker = lastingWorker<ThumbnailWorker>(
+  () => new Worker(new URL('./thumbnail-worker.ts', import.meta.url), { type: 'module' }),
+  'The browser gave up on the small picture. Reload the page and try again.',
+)
 
 /** Object URL of a JPEG of the finished picture in sRGB; the caller revokes it. @throws Error with a sentence for people */
 export async function thumbnailUrl(
@@ -73,8 +65,6 @@ export async function thumbnailUrl(
   order: Pick<ThumbnailOrder, 'chain' | 'facts' | 'supplies'>,
 ): Promise<string> {
   const reduced = await reduce(overview, longSidePx)
-  running ??= startWorker()
-  const { remote, broken } = running
-  const jpeg = remote(transfer({ ...reduced, ...order }, [reduced.rgba.buffer]))
-  return URL.createObjectURL(await Promise.race([jpeg, broken]))
+  const jpeg = await inWorker((remote) => remote(transfer({ ...reduced, ...order }, [reduced.rgba.buffer])))
+  return URL.createObjectURL(jpeg)
 }

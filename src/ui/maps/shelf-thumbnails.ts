@@ -19,6 +19,7 @@ export function useShelfThumbnails(maps: readonly ColourMap[], width: number): (
   const workbench = useWorkbench()
   const chain = useChain()
   const shown = useSession((session) => session.shown)
+  const supplyChanges = useSession((session) => session.supplyChanges)
   const [drawn, setDrawn] = useState<Drawn | null>(null)
   const first = useRef(true)
 
@@ -43,7 +44,8 @@ export function useShelfThumbnails(maps: readonly ColourMap[], width: number): (
       stale = true
       clearTimeout(timer)
     }
-  }, [workbench, chain, shown, maps, width])
+    // oxlint-disable-next-line react/exhaustive-deps -- tables and planes are read by the workbench itself
+  }, [workbench, chain, shown, supplyChanges, maps, width])
 
   return (mapId) => (drawn?.frameId === shown?.id && drawn?.pictures.get(mapId)) || null
 }

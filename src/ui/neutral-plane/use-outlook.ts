@@ -12,7 +12,7 @@ function textWithoutGains(chain: Chain): string {
     chain.map((step) =>
       step.operation === 'neutral'
         ? { ...step.values, redStops: 0, blueStops: 0, seenFrom: [] }
-        : [step.id, step.operation, step.version, step.enabled, step.values],
+        : [step.id, step.operation, step.version, step.enabled, step.values, step.mask],
     ),
   )
 }
@@ -20,7 +20,8 @@ function textWithoutGains(chain: Chain): string {
 export function useOutlook(): NeutralOutlook | null {
   const workbench = useWorkbench()
   const shown = useSession((session) => session.shown)
+  const supplyChanges = useSession((session) => session.supplyChanges)
   const chainText = textWithoutGains(useChain())
-  // oxlint-disable-next-line react/exhaustive-deps -- the text stands for the chain that the workbench reads itself
-  return useMemo(() => workbench.neutralOutlook(), [workbench, shown, chainText])
+  // oxlint-disable-next-line react/exhaustive-deps -- they stand for the chain and the supplies that the workbench reads itself
+  return useMemo(() => workbench.neutralOutlook(), [workbench, shown, chainText, supplyChanges])
 }

@@ -34,7 +34,7 @@ export function useOutputHistogram(): readonly ChannelSpread[] | null {
       while (now.wanted !== read && now.wanted.frameId !== null && !now.isLeft) {
         const { wanted } = now
         const startedAt = performance.now()
-        const pictures = await workbench.thumbnails([wanted.chain], copyWidthPx)
+        const pictures = await workbench.thumbnails([wanted.chain], copyWidthPx).catch(() => null)
         if (pictures && !now.isLeft) setSpread(outputHistogram(pictures[0].data))
         if (pictures) read = wanted
         const restMs = pictures ? restShare * (performance.now() - startedAt) : againMs

@@ -16,7 +16,8 @@ export function useLevelSpread(stepId: string): LevelSpread | null {
     const readBefore = () => {
       const chain = edit.getState().shown?.chain ?? []
       const index = chain.findIndex((step) => step.id === stepId)
-      return [session.getState().shown?.id, ...chain.slice(0, index)] as const
+      const { shown, supplyChanges } = session.getState()
+      return [shown?.id, supplyChanges, ...chain.slice(0, index)] as const
     }
     return { stores: [session, edit], read: readBefore }
   }, [workbench, stepId])
