@@ -19,7 +19,7 @@ import { anyReach, difference, green } from '../sensor/demosaic-any.ts'
 import { planeKernel, type Tap } from '../sensor/plane-kernels.ts'
 import type { CodeSource } from './code-source.ts'
 import { loadPhotosites, writeTile } from './code-tile.ts'
-import { type Pass, passMaterial, setUniforms, type Uniforms } from './pass.ts'
+import { type Pass, setUniforms, type Uniforms } from './pass.ts'
 
 function dataTexture(
   data: Float32Array<ArrayBuffer>,
@@ -59,7 +59,7 @@ export function anyArraySource(sensor: MosaicData, pass: Pass, inTwoSteps: boole
     taps: tapsTexture(cfa),
     arrayColours: dataTexture(Float32Array.from(cfa.colours), cfa.columns, cfa.rows, RedFormat),
   }
-  const firstStep = passMaterial([codesFloat, anyArray, mixedText])
+  const firstStep = pass.material([codesFloat, anyArray, mixedText])
   const mixed = new WebGLRenderTarget(1, 1, {
     format: RGFormat,
     type: FloatType,
@@ -71,6 +71,7 @@ export function anyArraySource(sensor: MosaicData, pass: Pass, inTwoSteps: boole
   return {
     key: inTwoSteps ? 'any array, two steps' : 'any array',
     text,
+    steps: inTwoSteps ? [firstStep] : [],
     mixesChannels: true,
     load: (area, margin) => loadPhotosites(sensor, area, margin + anyReach),
     write(uniforms: Uniforms, tile, gains) {
@@ -86,7 +87,6 @@ export function anyArraySource(sensor: MosaicData, pass: Pass, inTwoSteps: boole
     },
     dispose() {
       for (const texture of Object.values(pattern)) texture.dispose()
-      firstStep.dispose()
       mixed.dispose()
     },
   }

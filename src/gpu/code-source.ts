@@ -12,12 +12,15 @@ import { bayerReach } from '../sensor/demosaic-bayer.ts'
 import type { Rectangle } from '../sensor/rectangle.ts'
 import { anyArraySource } from './any-array-source.ts'
 import { type CodeTile, loadCodes, loadPhotosites, writeTile } from './code-tile.ts'
+import type { RawShaderMaterial } from 'three'
 import { type Pass, setUniforms, type Uniforms } from './pass.ts'
 
 export interface CodeSource {
   /** Equal keys share their shader text. */
   readonly key: string
   readonly text: readonly string[]
+  /** What `write` draws with, if anything. */
+  readonly steps: readonly RawShaderMaterial[]
   /** Whether gains change what interpolation gives. */
   readonly mixesChannels: boolean
   /** A tile that `margin` pixels around `area` can be demosaiced from. */
@@ -34,6 +37,7 @@ function linearSource(sensor: LinearData): CodeSource {
   return {
     key: 'linear',
     text: [codesInteger, linear],
+    steps: [],
     mixesChannels: false,
     load: (area, margin) => loadCodes(sensor, area, margin),
     write(uniforms, tile) {
@@ -62,6 +66,7 @@ function mosaicSource(sensor: MosaicData): CodeSource {
   return {
     key: `${oneChannel ? 'single' : 'bayer'} ${levels ? 'codes' : 'photosites'}`,
     text: [levels ? codesInteger : codesFloat, oneChannel ? single : bayer],
+    steps: [],
     mixesChannels: !oneChannel,
     load: (area, margin) => load(sensor, area, margin + reach),
     write(uniforms, tile, gains) {

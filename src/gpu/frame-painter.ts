@@ -29,8 +29,10 @@ export interface FramePainter {
   load(): boolean
   /** What the view is made of, after making tiles until `budgetPx` sensor pixels are spent. */
   cover(request: PictureRequest, budgetPx: number): Cover
-  /** Materials that drawing the cover, and making what is unfinished, needs. */
+  /** Materials that drawing the cover needs. */
   materials(request: PictureRequest, cover: Cover): readonly RawShaderMaterial[]
+  /** Materials that making tiles needs. */
+  readonly tileMaterials: readonly RawShaderMaterial[]
   paint(request: PictureRequest, cover: Cover, size: 'whole' | 'half'): void
   /** See `drawThumbnails`. */
   thumbnails(descriptions: readonly PipelineDescription[], width: number): Promise<ImageData[]>
@@ -88,8 +90,12 @@ export function createFramePainter(context: PaintContext, { sensor, overview }: 
   return {
     load,
     cover,
-    materials: (request, { patches }) =>
-      halves(request).flatMap(({ description }) => painter.materials(patches, description)),
+    materials(request, { patches }) {
+      const views = halves(request).flatMap(({ description }) => painter.materials(patches, description))
+      // Without tiles codes are demosaiced at every draw.
+      return capabilities.tiles16F ? views : [...views, ...codes.steps]
+    },
+    tileMaterials: tiles.materials,
     paint(request, { patches }, size) {
       const { view, clipping } = request
       const target = size === 'half' ? half.target(view) : null

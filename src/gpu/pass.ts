@@ -47,6 +47,8 @@ export function passMaterial(texts: readonly string[]): RawShaderMaterial {
 }
 
 export interface Pass {
+  /** The one material of these texts, kept as long as the pass: what is the same for every frame is compiled once. */
+  material(texts: readonly string[]): RawShaderMaterial
   /** Draws `area` (everything when omitted) of `target`; null is the canvas. */
   draw(material: RawShaderMaterial, target: WebGLRenderTarget | null, size: Size, area?: Area): void
   /** Compiles without blocking; resolves when a draw would not wait. */
@@ -63,8 +65,15 @@ export function createPass(renderer: WebGLRenderer): Pass {
   const scene = new Scene().add(mesh)
   scene.matrixWorldAutoUpdate = false
   const camera = new Camera()
+  const kept = new Map<string, RawShaderMaterial>()
 
   return {
+    material(texts) {
+      const key = texts.join('\n')
+      const material = kept.get(key) ?? passMaterial(texts)
+      kept.set(key, material)
+      return material
+    },
     draw(material, target, size, area = { left: 0, bottom: 0, right: size.width, top: size.height }) {
       const x = (pixel: number) => (2 * pixel) / size.width - 1
       const y = (pixel: number) => (2 * pixel) / size.height - 1

@@ -91,8 +91,9 @@ export function createPictureRenderer(canvas: HTMLCanvasElement, options: Pictur
     const moving = slow && wanted.quality === 'moving'
     const seen = current.cover(wanted, 0)
     if (!preparation.isReady(current.materials(wanted, seen))) return
+    const canMake = seen.unfinished > 0 && preparation.isReady(current.tileMaterials)
     const budgetPx = moving ? 0 : slow ? tilePxPerSlowDraw : tilePxPerDraw
-    const cover = seen.unfinished > 0 ? current.cover(wanted, budgetPx) : seen
+    const cover = canMake ? current.cover(wanted, budgetPx) : seen
     // On slow graphics drawing costs more than making tiles: what is drawn once is drawn again only when all are there.
     const isDraft = !moving && cover.unfinished > 0
     if (!(slow && isDraft && wanted === drawn)) paint(current, wanted, cover, moving)

@@ -6,7 +6,7 @@ import place from '../../shaders/place.glsl?raw'
 import tileText from '../../shaders/tile.glsl?raw'
 import type { CodeSource } from './code-source.ts'
 import type { CodeTile } from './code-tile.ts'
-import { type Pass, passMaterial, setUniforms, type Size } from './pass.ts'
+import { type Pass, setUniforms, type Size } from './pass.ts'
 import type { Patch } from './patch.ts'
 import { writePlacement } from './place-uniforms.ts'
 import type { TileRequest, TileSpot } from './tile-spots.ts'
@@ -32,7 +32,7 @@ export interface Cover {
 
 export interface TileStore {
   /** What makes tiles. */
-  readonly material: RawShaderMaterial
+  readonly materials: readonly RawShaderMaterial[]
   /** Patches for all spots in view, after making tiles until `budgetPx` sensor pixels are spent; `standIn` shows the missing ones. */
   cover(request: TileRequest, budgetPx: number): Cover
   dispose(): void
@@ -52,7 +52,7 @@ function createTarget(side: number): WebGLRenderTarget {
 
 export function createTileStore(pass: Pass, sensor: Size, source: CodeSource, tiles16F: boolean): TileStore {
   const tiles = new Map<string, Tile>()
-  const material = passMaterial([place, ...source.text, tileText])
+  const material = pass.material([place, ...source.text, tileText])
 
   const edgesOf = ({ x, y, size }: TileSpot) => ({
     left: x,
@@ -108,7 +108,7 @@ export function createTileStore(pass: Pass, sensor: Size, source: CodeSource, ti
   }
 
   return {
-    material,
+    materials: tiles16F ? [material, ...source.steps] : [],
     cover(request, budgetPx) {
       let leftPx = budgetPx
       let unfinished = 0
@@ -131,7 +131,6 @@ export function createTileStore(pass: Pass, sensor: Size, source: CodeSource, ti
     dispose() {
       for (const tile of tiles.values()) disposeTile(tile)
       tiles.clear()
-      material.dispose()
     },
   }
 }

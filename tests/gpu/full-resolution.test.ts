@@ -1,6 +1,6 @@
 // Views that need more than the overview: sensor pixels at 1:1 and beyond, every kind of sensor, across tile seams, while
 // gains change, and on graphics that cannot render to float.
-import { afterEach, expect, it } from 'vitest'
+import { afterEach, expect, it, onTestFinished, vi } from 'vitest'
 
 import type { SensorData } from '../../src/frame/frame.ts'
 import type { PictureRequest, PictureView } from '../../src/gpu/picture-request.ts'
@@ -58,6 +58,21 @@ const sensors: readonly (readonly [string, SensorData])[] = [
 it.each(sensors)('%s at 1:1 is within one code of the reference, seam included', async (_name, sensor) => {
   expect(apart(await draw(sensor, {}), sensor, sampleChain())).toBeLessThanOrEqual(1)
 })
+
+it.each(sensors)(
+  '%s: what makes tiles is linked once for all frames, while the overview stands in',
+  async (_name, sensor) => {
+    const linked = vi.spyOn(WebGL2RenderingContext.prototype, 'linkProgram')
+    onTestFinished(() => linked.mockRestore())
+    await draw(sensor, {})
+    // The first drawing does not wait for tiles; the last shows them.
+    expect(picture!.count()).toBeGreaterThan(1)
+    const { length } = linked.mock.calls
+    picture!.renderer.setFrame({ sensor: { ...sensor }, overview })
+    await picture!.renderer.settled()
+    expect(linked.mock.calls).toHaveLength(length)
+  },
+)
 
 it.each(sensors)('%s at 1:1 is so too where nothing can be rendered to float', async (_name, sensor) => {
   const codes = await draw(sensor, {}, { float16: true })
