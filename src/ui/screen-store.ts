@@ -4,6 +4,7 @@ import { createStore } from 'zustand/vanilla'
 
 import type { NeutralGains } from '../edits/marks.ts'
 import type { Place } from '../workbench/session.ts'
+import { readSetting, writeSetting } from '../workbench/settings.ts'
 
 export type OpenDialog = 'help' | 'export' | 'table' | 'in camera' | null
 
@@ -36,8 +37,8 @@ interface Screen {
   readonly leftFolded: boolean
 }
 
-const singleKeysEntry = 'rimeleaf.singleKeys'
-const leftFoldedEntry = 'rimeleaf.leftFolded'
+const singleKeysEntry = 'singleKeys'
+const leftFoldedEntry = 'leftFolded'
 
 export const screen = createStore<Screen>(() => ({
   pointer: null,
@@ -49,8 +50,8 @@ export const screen = createStore<Screen>(() => ({
   pictureSize: { width: 0, height: 0 },
   dialog: null,
   chosenBand: 0,
-  singleKeys: localStorage.getItem(singleKeysEntry) !== 'off',
-  leftFolded: localStorage.getItem(leftFoldedEntry) === 'yes',
+  singleKeys: readSetting(singleKeysEntry) !== 'off',
+  leftFolded: readSetting(leftFoldedEntry) === 'yes',
 }))
 
 export function setPointer(pointer: Place | null): void {
@@ -66,12 +67,12 @@ export function chooseBand(chosenBand: number): void {
 }
 
 export function setSingleKeys(singleKeys: boolean): void {
-  localStorage.setItem(singleKeysEntry, singleKeys ? 'on' : 'off')
+  writeSetting(singleKeysEntry, singleKeys ? 'on' : 'off')
   screen.setState({ singleKeys })
 }
 
 export function setLeftFolded(leftFolded: boolean): void {
-  localStorage.setItem(leftFoldedEntry, leftFolded ? 'yes' : 'no')
+  writeSetting(leftFoldedEntry, leftFolded ? 'yes' : 'no')
   screen.setState({ leftFolded })
 }
 

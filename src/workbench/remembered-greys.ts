@@ -3,8 +3,9 @@
 import type { RememberedGrey } from '../analysis/candidates/suggestion.ts'
 import type { NeutralGains } from '../edits/marks.ts'
 import type { ShownFrame } from './session.ts'
+import { readSetting, writeSetting } from './settings.ts'
 
-const storageName = 'rimeleaf.greys'
+const setting = 'greys'
 
 /** Camera and filter as one name, or null while either is not known. */
 function keyOf({ metadata: { make, model }, facts: { filterNm } }: ShownFrame): string | null {
@@ -14,7 +15,7 @@ function keyOf({ metadata: { make, model }, facts: { filterNm } }: ShownFrame): 
 /** All that is kept; what cannot be read counts as nothing. */
 function read(): Record<string, RememberedGrey> {
   try {
-    const kept: unknown = JSON.parse(localStorage.getItem(storageName) ?? '{}')
+    const kept: unknown = JSON.parse(readSetting(setting) ?? '{}')
     const entries = Object.entries(kept as Record<string, unknown>).filter(
       (entry): entry is [string, [number, number]] =>
         Array.isArray(entry[1]) && entry[1].length === 2 && entry[1].every(Number.isFinite),
@@ -32,10 +33,5 @@ export function rememberedGrey(frame: ShownFrame): RememberedGrey | undefined {
 
 export function rememberGrey(frame: ShownFrame, { redStops, blueStops }: NeutralGains): void {
   const key = keyOf(frame)
-  if (key === null) return
-  try {
-    localStorage.setItem(storageName, JSON.stringify({ ...read(), [key]: [-redStops, -blueStops] }))
-  } catch {
-    // A full or forbidden store costs only the memory.
-  }
+  if (key !== null) writeSetting(setting, JSON.stringify({ ...read(), [key]: [-redStops, -blueStops] }))
 }

@@ -81,5 +81,8 @@ describe('sliders', () => {
     await field.fill('2')
     await key('{Escape}')
     expect(stepOf('neutral').values.blueStops).toBe(-6.25)
+    await field.fill('3')
+    await key('{ArrowUp}')
+    expect(stepOf('neutral').values.blueStops).toBeCloseTo(3.01, 6)
   })
 })

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { page } from 'vitest/browser'
 
-import { brokenRules, openBench } from '../support/open-screen.tsx'
+import { brokenRules, key, openBench } from '../support/open-screen.tsx'
 import { paintScene } from '../support/painted-scene.ts'
 
 const boxOf = (element: Element) => element.getBoundingClientRect()
@@ -58,5 +58,20 @@ describe('sheet of frames', () => {
     expect(sheet.scrollHeight).toBeGreaterThan(sheet.clientHeight)
     expect(sheet.scrollWidth).toBe(sheet.clientWidth)
     expect(await brokenRules()).toEqual([])
+  })
+})
+
+describe('stated filter', () => {
+  it('may be any cut-on, 700 nm too where none was stated', async () => {
+    const { workbench } = await openBench()
+    const [{ id }] = workbench.session.getState().entries
+    const stated = () => workbench.session.getState().entries[0].statedFilterNm
+    workbench.stateFilter(id, null)
+    await page.getByRole('button', { name: 'full spectrum' }).click()
+    const field = page.getByRole('textbox', { name: 'Another cut-on in nanometres' })
+    await expect.element(field).toHaveValue('')
+    await field.fill('700')
+    await key('{Enter}')
+    expect(stated()).toBe(700)
   })
 })

@@ -65,6 +65,20 @@ it('the frame’s mapping is kept as a map of one’s own, named in place, remov
   expect(maps().map(({ name }) => name)).toEqual(['Winter on the mere'])
 })
 
+it('a map that is removed by key takes its preview along and leaves the focus to its neighbour', async () => {
+  const { workbench, maps } = await openShelf()
+  await page.getByRole('button', { name: 'Keep the frame’s mapping as a map' }).click()
+  await key('Winter on the mere{Enter}')
+  await key('{ArrowUp}{ArrowDown}')
+  await expect.poll(() => page.getByText('Preview: colour map Winter on the mere').query()).not.toBe(null)
+  await key('{Delete}')
+  expect(maps()).toEqual([])
+  expect(document.activeElement?.classList).toContain('map-face')
+  await key('{Escape}')
+  expect(page.getByText(/^Preview: /).query()).toBe(null)
+  expect(workbench.session.getState().preview).toBe(null)
+})
+
 it('maps are read in from a file, and a file without maps says why', async () => {
   const { workbench, maps } = await openShelf()
   const chooser = page.getByLabelText('File with colour maps')

@@ -1,11 +1,12 @@
-// A number that is typed: Enter or leaving the field keeps it, Escape leaves the old one, up and down step it.
+// A number that is typed: Enter or leaving the field keeps it, Escape leaves the old one, up and down step what stands there.
 import { useRef, useState, type KeyboardEvent } from 'react'
 
 import { formatNumber, parseNumber } from '../format-number.ts'
 
 interface NumberFieldProps {
   readonly label: string
-  readonly value: number
+  /** Null where there is none yet. */
+  readonly value: number | null
   readonly decimals: number
   readonly signed?: boolean
   readonly step: number
@@ -37,7 +38,8 @@ export function NumberField(props: NumberFieldProps) {
     } else if (event.key === 'ArrowUp' || event.key === 'ArrowDown') {
       event.preventDefault()
       const size = event.shiftKey ? step / 10 : step
-      onCommit(bound(value + (event.key === 'ArrowUp' ? size : -size)))
+      const from = (draft === null ? null : parseNumber(draft)) ?? value ?? Math.max(min, 0)
+      onCommit(bound(from + (event.key === 'ArrowUp' ? size : -size)))
       setDraft(null)
     } else return
     event.stopPropagation()
@@ -51,7 +53,7 @@ export function NumberField(props: NumberFieldProps) {
       autoComplete="off"
       aria-label={label}
       aria-invalid={unreadable || undefined}
-      value={draft ?? formatNumber(value, decimals, signed)}
+      value={draft ?? (value === null ? '' : formatNumber(value, decimals, signed))}
       onFocus={(event) => event.currentTarget.select()}
       onChange={(event) => setDraft(event.currentTarget.value)}
       onBlur={keep}

@@ -55,7 +55,7 @@ export function FilterStatement() {
             <span>Another cut-on</span>
             <NumberField
               label="Another cut-on in nanometres"
-              value={stated ?? 700}
+              value={stated ?? null}
               decimals={0}
               step={5}
               min={shortestCutOnNm}

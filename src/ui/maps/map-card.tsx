@@ -1,6 +1,6 @@
 // One map on the shelf: the shown frame as it would be, its name, and what it does. Pointing at it or focusing it shows it large,
 // pressing it lays it on the frame. A finger cannot point, so its first press shows and the next one lays it on.
-import { useId, useRef, useState, type KeyboardEvent } from 'react'
+import { useEffect, useId, useRef, useState, type KeyboardEvent } from 'react'
 
 import { type ColourMap, withMapping } from '../../edits/colour-map.ts'
 import { FinishedThumbnail, type ThumbnailSize } from '../board/finished-thumbnail.tsx'
@@ -47,6 +47,16 @@ export function MapCard({ map, picture, size, isPresent, isOwn, startsNamed, sho
     pointAtMap(null)
     workbench.preview(null)
   }
+  // A card that goes tells nobody that it was left.
+  const gone = useRef(leave)
+  useEffect(() => {
+    gone.current = leave
+  })
+  useEffect(() => () => gone.current(), [])
+  const remove = () => {
+    for (const side of [-1, 1]) onFocusMap(face.current!, side)
+    workbench.removeMap(map.id)
+  }
   const apply = () => {
     previewed.current = false
     pointAtMap(null)
@@ -57,7 +67,7 @@ export function MapCard({ map, picture, size, isPresent, isOwn, startsNamed, sho
     if (event.ctrlKey || event.metaKey || event.altKey) return
     if (event.key === 'Escape' && previewed.current) leave()
     else if (event.key === 'F2' && isOwn) setNaming(true)
-    else if (event.key === 'Delete' && isOwn) workbench.removeMap(map.id)
+    else if (event.key === 'Delete' && isOwn) remove()
     else if (side === 0) return
     else onFocusMap(event.currentTarget, side)
     event.preventDefault()
@@ -66,7 +76,7 @@ export function MapCard({ map, picture, size, isPresent, isOwn, startsNamed, sho
   const actions = [
     { id: 'rename', label: 'Rename', act: () => setNaming(true) },
     { id: 'export', label: 'Export as a file', act: () => void workbench.exportMaps([map.id]) },
-    { id: 'remove', label: 'Remove from the shelf', act: () => workbench.removeMap(map.id) },
+    { id: 'remove', label: 'Remove from the shelf', act: remove },
   ]
 
   return (

@@ -2,6 +2,8 @@
 import { ChevronRight } from 'lucide-react'
 import { type ReactNode, useState } from 'react'
 
+import { readSetting, writeSetting } from '../../workbench/settings.ts'
+
 interface FoldSectionProps {
   readonly id: string
   readonly title: string
@@ -9,10 +11,10 @@ interface FoldSectionProps {
 }
 
 export function FoldSection({ id, title, children }: FoldSectionProps) {
-  const entry = `rimeleaf.folded.${id}`
-  const [folded, setFolded] = useState(() => localStorage.getItem(entry) === 'yes')
+  const entry = `folded.${id}`
+  const [folded, setFolded] = useState(() => readSetting(entry) === 'yes')
   const toggle = () => {
-    localStorage.setItem(entry, folded ? 'no' : 'yes')
+    writeSetting(entry, folded ? 'no' : 'yes')
     setFolded(!folded)
   }
   return (
