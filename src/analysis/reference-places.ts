@@ -77,8 +77,7 @@ function group(squares: readonly Square[], count: number): Square[][] {
 /** At most `count` places, brightest first; fewer where the frame holds fewer usable squares, none where it holds none. */
 export function referencePlaces(cells: SquareCells, count = shownPlaces): ReferencePlace[] {
   const squares = squaresOf(cells)
-  if (squares.length < count) return []
-  return group(squares, count)
+  return group(squares, Math.min(count, squares.length))
     .map((members) => {
       const mean = meanOf(members)
       const cost = (square: Square) => Math.sqrt(apart(square.at, mean)) + square.uneven

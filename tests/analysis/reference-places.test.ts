@@ -38,3 +38,19 @@ test('a frame without anything usable has none', () => {
   const black = { width: 60, height: 40, rgba: new Float32Array(60 * 40 * 4), scale: 2 }
   expect(placesOf(black)).toEqual([])
 })
+
+test('a frame that is nearly all clipped has as many places as there are usable squares', () => {
+  const { rgba, ...size } = painted()
+  const [left, top] = [100, 60]
+  for (let i = 0; i < size.width * size.height; i++) {
+    const [x, y] = [i % size.width, Math.floor(i / size.width)]
+    if (x < left || x >= left + 30 || y < top || y >= top + 16) rgba.fill(1, i * 4, i * 4 + 4)
+  }
+  const places = placesOf({ ...size, rgba })
+  expect(places.length).toBeGreaterThan(0)
+  expect(places.length).toBeLessThan(5)
+  for (const { x, y } of places) {
+    expect(Math.abs(x * size.width - left - 15)).toBeLessThan(15)
+    expect(Math.abs(y * size.height - top - 8)).toBeLessThan(8)
+  }
+})

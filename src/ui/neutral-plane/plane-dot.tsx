@@ -17,6 +17,9 @@ const directions: Record<string, readonly [red: number, blue: number]> = {
   ArrowDown: [0, -1],
 }
 
+/** A slider has ends for those who hear it, the plane has none: where the sliders beside it end (our choice). */
+const usualStops = 4
+
 /** What a moved point does: many changes, then one end; or cancel, which leaves all as it was. */
 interface Move {
   change(gains: NeutralGains): void
@@ -69,6 +72,11 @@ export function PlaneDot({ kind, name, nameSide, gains, view, size, move, onPoin
     move.end()
   }
 
+  const giveUp = () => {
+    drag.current = null
+    move.cancel()
+  }
+
   const keyDown = (event: KeyboardEvent<HTMLDivElement>) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return
     if (directions[event.key]) {
@@ -76,10 +84,8 @@ export function PlaneDot({ kind, name, nameSide, gains, view, size, move, onPoin
       const step = gridStep(view) * (event.shiftKey ? fineShare : plainShare)
       moveBy(gains, red * step, blue * step)
     } else if (event.key === 'Enter' && onAdopt) onAdopt()
-    else if (event.key === 'Escape') {
-      drag.current = null
-      move.cancel()
-    } else return
+    else if (event.key === 'Escape') giveUp()
+    else return
     event.preventDefault()
     event.stopPropagation()
   }
@@ -95,12 +101,14 @@ export function PlaneDot({ kind, name, nameSide, gains, view, size, move, onPoin
       aria-roledescription="point on the plane"
       aria-label={name}
       aria-valuenow={gains.redStops}
+      aria-valuemin={Math.min(gains.redStops, -usualStops)}
+      aria-valuemax={Math.max(gains.redStops, usualStops)}
       aria-valuetext={gainsText(gains)}
       style={{ translate: `${x}px ${y}px` }}
       onPointerDown={press}
       onPointerMove={carry}
       onPointerUp={release}
-      onPointerCancel={release}
+      onPointerCancel={giveUp}
       onPointerEnter={() => onPoint?.(true)}
       onPointerLeave={() => !drag.current && onPoint?.(false)}
       onFocus={() => onPoint?.(true)}
