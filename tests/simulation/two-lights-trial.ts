@@ -1,10 +1,11 @@
 // Two lights tried on drawn scenes in sun and shade: how far the gains that a chain gives lie from what makes the picked grey
 // neutral in the light of each cell. Constants were chosen on geometries 0–259; what is reported comes from others.
 import { boxSums } from '../../src/analysis/box-sums.ts'
+import { areTwoLights } from '../../src/analysis/two-lights/light-marks.ts'
 import { clippingLevel } from '../../src/frame/cell-grid.ts'
 import { type FilterNm, recording, reflectance, type Rgb, type SensorName, times } from './camera.ts'
 import { gainError, type LightPick, pickShade, probePick } from './picked-shade.ts'
-import { add, drawGeometry, type Geometry, height, lightKind, lightsOf, photograph, width } from './scene.ts'
+import { add, drawGeometry, type Geometry, height, lightKind, lightsOf, photograph, ratios, width } from './scene.ts'
 import { sceneWidth } from './scene-canvas.ts'
 
 export const firstFreshSeed = 30_000
@@ -75,7 +76,7 @@ function evenPatch(isInside: (cell: number) => boolean): { place: LightPick['pla
   throw new RangeError('No radius to try.')
 }
 
-/** Errors on one scene, added to `errors`; false where it does not hold one grey in both lights. */
+/** Errors on one scene, added to `errors`; false where it does not hold one grey in two lights. */
 function tryScene(seed: number, sensor: SensorName, filterNm: FilterNm, way: PickWay, errors: GainErrors): boolean {
   if (lightKind(seed) !== 'mixed') return false
   const geometry = drawGeometry(seed)
@@ -85,6 +86,12 @@ function tryScene(seed: number, sensor: SensorName, filterNm: FilterNm, way: Pic
   if (!marked) return false
 
   const record = recording(sensor, filterNm)
+  const lights = lightsOf(geometry)
+  const markOf = (rgb: Rgb) => [...ratios(rgb), Math.log2(rgb[0])] as const
+  // Much light from grass on the ground can make both lights nearly one: then no second light is offered.
+  const [ofSun, ofAmbient] = [record(lights.sun), record(lights.ambient)]
+  if (!areTwoLights(markOf(add(ofSun, ofAmbient)), markOf(ofAmbient))) return false
+
   const photo = photograph(geometry, record, seed)
   const lit = Float32Array.from({ length: width * height }, (_, i) =>
     cellMean(geometry.lit, i % width, Math.floor(i / width)),
@@ -94,7 +101,6 @@ function tryScene(seed: number, sensor: SensorName, filterNm: FilterNm, way: Pic
   const inSun = evenPatch((i) => isMarked(i) && lit[i] > sunFrom)
   const inShade = evenPatch((i) => isMarked(i) && lit[i] < shadeTo)
 
-  const lights = lightsOf(geometry)
   const ofMarked = reflectance(marked)
   /** What is picked: a flat grey as bright as the marked material, or the material itself. */
   const picked = (light: readonly number[]): Rgb => {
