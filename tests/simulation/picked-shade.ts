@@ -7,7 +7,7 @@ import type { LinearData, Overview } from '../../src/frame/frame.ts'
 import { samplePatch } from '../../src/frame/sample-patch.ts'
 import { secondLight, shadePlane } from '../../src/operations/second-light.ts'
 import { readValues } from '../../src/operations/values.ts'
-import { planesOfChain, suppliesOf } from '../../src/pipeline/planes-of-chain.ts'
+import { suppliesOf } from '../../src/pipeline/planes-of-chain.ts'
 import type { Rgb } from './camera.ts'
 import type { Photograph } from './scene.ts'
 
@@ -25,7 +25,7 @@ export interface PickedShade {
   readonly added: readonly [red: number, blue: number]
 }
 
-/** The shade of a photograph whose cells hold one photosite of red each. Throws where the picks do not tell two lights apart. */
+/** The shade of a photograph whose cells hold one photosite of red each; where the picks do not tell two lights apart nothing lies in it, as on the page. */
 export function pickShade(
   { overview, grid, noise }: Pick<Photograph, 'overview' | 'grid' | 'noise'>,
   sun: LightPick,
@@ -38,11 +38,14 @@ export function pickShade(
   const referenceNeutral = findOpeningNeutral(grid, [1, 1, 1])
   const supplies = suppliesOf(chain, { overview, noise, referenceNeutral, photosites: grid.photosites })
   const plane = supplies[shadePlane(stepId)]
-  if (!plane) throw new Error(`No shade was made of ${planesOfChain(chain).length} orders.`)
   const step = chain.find(({ id }) => id === stepId)!
   const { redStops, blueStops } = readValues(secondLight, step.values, step.version)
   const neutral = neutralGains(chain)!
-  return { shade: plane.data, inSun: [neutral.redStops, neutral.blueStops], added: [redStops, blueStops] }
+  return {
+    shade: plane?.data ?? new Float32Array(overview.width * overview.height),
+    inSun: [neutral.redStops, neutral.blueStops],
+    added: [redStops, blueStops],
+  }
 }
 
 /** Codes of black and white in which a photograph's cells are read again: fine beside their noise. */
