@@ -6,6 +6,7 @@ import { clippingLevel } from '../frame/cell-grid.ts'
 import { boxSums } from './box-sums.ts'
 import { localTexture } from './candidates/local-texture.ts'
 import { skyPlaces } from './sky-places.ts'
+import type { LightMark } from './two-lights/light-marks.ts'
 import { guidedFilter } from './two-lights/guided-filter.ts'
 
 /** Radius in overview pixels of the means that quieten noise, and of the windows that follow edges. */
@@ -62,7 +63,7 @@ function stopsAgainst(source: MaterialSource, greyStops: number) {
   const floor = 2 ** -14
   const guide = red.map((value, i) => Math.log2(Math.max(clipped[i] ? 1 : value, floor)))
   const stops = guidedFilter(ratio, guide, width, height, edgeRadius, edgeEpsilon)
-  return { stops, texture: textureOf(source, clipped) }
+  return { stops, texture: textureOf(source, clipped), log2Red: guide }
 }
 
 /** The plane of an overview whose grey has log2 R/B of `greyStops`. */
@@ -74,11 +75,19 @@ export function materialPlane(source: MaterialSource, greyStops: number): Materi
 }
 
 /**
- * How far each overview pixel can be sky, 0…1, row by row. Sky lies where shade does: redder than grey behind a filter, where `isRed`,
- * and bluer without one.
+ * How far each overview pixel can be sky, 0…1, row by row, where `shade` was picked. Sky lies where shade does, and beyond: redder than
+ * grey behind a filter, where `isRed`, and bluer without one.
  */
-export function skyShare(source: MaterialSource, greyStops: number, isRed: boolean): Float32Array {
+export function skyShare(
+  source: MaterialSource,
+  greyStops: number,
+  isRed: boolean,
+  [u, v, shadeLevel]: LightMark,
+): Float32Array {
   const { width, height } = source.overview
-  const { stops, texture } = stopsAgainst(source, greyStops)
-  return skyPlaces(isRed ? stops : stops.map((value) => -value), texture, width, height).share
+  const { stops, texture, log2Red } = stopsAgainst(source, greyStops)
+  const redder = isRed ? stops : stops.map((value) => -value)
+  const shadeStops = isRed ? u - v - greyStops : greyStops - (u - v)
+  const brighter = log2Red.map((level) => level - shadeLevel)
+  return skyPlaces(redder, texture, width, height, { stops: shadeStops, brighter }).share
 }

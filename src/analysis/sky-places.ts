@@ -57,14 +57,42 @@ function joined(isSeed: (i: number) => boolean, belongs: (i: number) => boolean,
   return found
 }
 
-/** Told from log2 R/B against grey and the texture of every place, both in stops, row by row. */
-export function skyPlaces(stops: Float32Array, texture: Float32Array, width: number, height: number): SkyPlaces {
+/**
+ * On the way from shade to the frame’s sky, where sky begins and what still belongs to it; and how much brighter than shade, in stops,
+ * haze is that has its colour. Tuned on simulated scenes behind 590 nm: where sky was told by the colour of the whole frame alone,
+ * smooth walls in shade went with it.
+ */
+const beginsOfWay = 0.25
+const belongsOfWay = 0.12
+/** Least way in stops that counts: where a frame shows no sky, what is reddest is hardly redder than its shade. */
+const leastWay = 0.1
+const hazeAboveShade = 1
+
+/** A shade that sky is to be told from: its log2 R/B against grey, and by how much each place is brighter, in stops. */
+export interface KnownShade {
+  readonly stops: number
+  readonly brighter: Float32Array
+}
+
+/** Told from log2 R/B against grey and the texture of every place, both in stops, row by row; where shade is known, sky lies beyond it. */
+export function skyPlaces(
+  stops: Float32Array,
+  texture: Float32Array,
+  width: number,
+  height: number,
+  shade?: KnownShade,
+): SkyPlaces {
   const sky = skyStops(stops, texture)
+  const way = shade ? Math.max(sky - shade.stops, leastWay) : 0
+  const isSky = (i: number, ofFrame: number, ofWay: number) =>
+    stops[i] > Math.max(ofFrame * sky, 0) && (!shade || stops[i] > shade.stops + ofWay * way)
+  const isHaze = (i: number) =>
+    shade !== undefined && stops[i] > Math.max(leastShare * sky, 0) && shade.brighter[i] > hazeAboveShade
   const uneven = texture.map((value) => (value < seedTexture ? 0 : 1))
   const unevenNear = boxSums(uneven, width, height, seedRadius)
   const found = joined(
-    (i) => unevenNear[i] < 0.5 && stops[i] > Math.max(seedShare * sky, 0),
-    (i) => texture[i] < edgeTexture && stops[i] > Math.max(leastShare * sky, 0),
+    (i) => unevenNear[i] < 0.5 && isSky(i, seedShare, beginsOfWay),
+    (i) => texture[i] < edgeTexture && (isSky(i, leastShare, belongsOfWay) || isHaze(i)),
     width,
     stops.length,
   )

@@ -78,21 +78,12 @@ function greyStops({ overview, noise, referenceNeutral, photosites }: PlaneSourc
 /** log2 R/B from sun to shade below which no infrared filter can have been there, in stops: then sky is bluer than grey (our choice; the demo garden has −.5). */
 const surelyBluerStops = -0.2
 
-/** The sky of the frames at hand: each stroke of a brush makes a shade anew, and the sky stays where it is. */
-const skies = { red: new WeakMap<Overview, Float32Array>(), blue: new WeakMap<Overview, Float32Array>() }
-
-function skyOf(source: PlaneSource, colour: keyof typeof skies): Float32Array {
-  const sky = skies[colour].get(source.overview) ?? skyShare(source, greyStops(source), colour === 'red')
-  skies[colour].set(source.overview, sky)
-  return sky
-}
-
 type FoundShade = Extract<Making, { kind: 'found shade' }>
 
 function judge({ sun, shade, shadePlace }: FoundShade, source: PlaneSource): JudgedShade | null {
   const { overview } = source
   const redderStops = shade[0] - shade[1] - (sun[0] - sun[1])
-  const sky = skyOf(source, redderStops < surelyBluerStops ? 'blue' : 'red')
+  const sky = skyShare(source, greyStops(source), redderStops >= surelyBluerStops, shade)
   return judgeShade({ overview, sun, shade, sky: skyWithout(sky, overview.width, overview.height, shadePlace) })
 }
 
