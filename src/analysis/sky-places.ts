@@ -65,7 +65,7 @@ function joined(isSeed: (i: number) => boolean, belongs: (i: number) => boolean,
 const beginsOfWay = 0.25
 const belongsOfWay = 0.12
 /** Least way in stops that counts: where a frame shows no sky, what is reddest is hardly redder than its shade. */
-const leastWay = 0.1
+const leastWay = 0.4
 const hazeAboveShade = 1
 
 /** A shade that sky is to be told from: its log2 R/B against grey, and by how much each place is brighter, in stops. */

@@ -51,9 +51,15 @@ group('the plane of a second light', () => {
     expect(at(lit, 100)).toBeGreaterThan(0.98)
   })
 
-  it('takes what is smooth and red for sky, unless the shade was picked there', () => {
-    const pickedElsewhere = setValues(lit, 'secondLight-1', { shade: [0.1, ...shade.slice(1)] })
-    expect(at(pickedElsewhere, 100)).toBeLessThan(0.02)
+  it('takes what is smooth and redder than the picked shade for sky, unless the shade was picked there', () => {
+    // A third of a stop less red than the right half.
+    const lessRed = [0.5, 2.03, -1.22, shade[4]]
+    expect(at(setValues(lit, 'secondLight-1', { shade: [0.1, ...lessRed] }), 100)).toBeLessThan(0.02)
+    expect(at(setValues(lit, 'secondLight-1', { shade: [0.8, ...lessRed] }), 100)).toBeGreaterThan(0.98)
+  })
+
+  it('counts what has the colour of the picked shade as shade, wherever that was picked', () => {
+    expect(at(setValues(lit, 'secondLight-1', { shade: [0.1, ...shade.slice(1)] }), 100)).toBeGreaterThan(0.98)
   })
 
   it('is the same after other strokes and other picks as at once', () => {
