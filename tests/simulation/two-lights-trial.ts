@@ -1,7 +1,7 @@
 // Two lights tried on drawn scenes in sun and shade: how far the gains that a chain gives lie from what makes the picked grey
-// neutral in the light of each cell. Constants were chosen on geometries 0–259; what is reported comes from
-// others, drawn when the method stood. It is the third such draw: on the first, from 30,000,
-// smooth walls counted as sky, and after the second, from 40,000, noise of frames without a sky no longer did.
+// neutral in the light of each cell. Constants were chosen on geometries 0–259; what is reported comes from others, drawn when
+// the method stood. It is the third such draw: after the first, from 30,000, sky was told from picked shade, because smooth walls
+// counted as sky; after the second, from 40,000, more was asked of it where a frame shows no sky.
 import { boxSums } from '../../src/analysis/box-sums.ts'
 import { areTwoLights } from '../../src/analysis/two-lights/light-marks.ts'
 import { clippingLevel } from '../../src/frame/cell-grid.ts'
