@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { page } from 'vitest/browser'
 
 import { RED_BLUE_EXCHANGE } from '../../src/colour/mix-matrices.ts'
+import { madeUpCamera } from '../support/made-up-camera.ts'
 import { brokenRules, key, openBench } from '../support/open-screen.tsx'
 
 const pad = () => page.getByRole('application', { name: /Neutral plane/ })
@@ -43,6 +44,15 @@ async function openPlane() {
 describe('the pad', () => {
   it('breaks no rule, with marks on it and a kelvin scale', async () => {
     const { workbench } = await openPlane()
+    expect(document.querySelector('.kelvin-line')).toBe(null)
+    workbench.session.setState(({ shown }) => ({ shown: { ...shown!, facts: { ...shown!.facts, ...madeUpCamera } } }))
+    await page.getByRole('button', { name: 'Show points and kelvin scale' }).click()
+    for (const stretch of ['whole', 'usual']) {
+      const line = document.querySelector(`.kelvin-${stretch}`)!
+      expect(line.getAttribute('d')!.split('L').length).toBeGreaterThan(20)
+      expect(line.getBoundingClientRect().width).toBeGreaterThan(20)
+    }
+    await expect.element(page.getByText(/K, Duv|Beyond the scale/).first()).toBeVisible()
     workbench.addMark({ redStops: -0.5, blueStops: 0.4 }, null)
     workbench.addMark({ redStops: 0.6, blueStops: -0.5 }, null, 'weathered boards')
     await expect.element(pad().getByRole('slider', { name: 'weathered boards' })).toBeVisible()

@@ -2,15 +2,8 @@
 // against the D65 and illuminant A chromaticities of CIE 15:2004 (from memory).
 import { expect, test } from 'vitest'
 import { chromaticityOfGains, gainsOfChromaticity } from '../../src/colour/camera-white.ts'
-import { diagonal, invert, multiply, transform } from '../../src/math/mat3.ts'
-
-/** XYZ to camera of a made-up camera, and what it sees of D65. */
-const xyzToCamera = [1.4762, -0.5132, -0.1769, -0.593, 1.3853, 0.1638, -0.0521, 0.0894, 0.5497]
-const daylight = transform(xyzToCamera, [0.3127 / 0.329, 1, 0.3583 / 0.329])
-const camera = {
-  cameraToXyz: multiply(invert(xyzToCamera), diagonal(daylight.map((channel) => channel / daylight[1]))),
-  daylightNeutral: [Math.log2(daylight[0] / daylight[1]), Math.log2(daylight[2] / daylight[1])] as const,
-}
+import { transform } from '../../src/math/mat3.ts'
+import { madeUpCamera as camera, xyzToCamera } from '../support/made-up-camera.ts'
 
 test.each([
   [0.3127, 0.329],

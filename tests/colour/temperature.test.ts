@@ -1,10 +1,19 @@
 // Colour temperature against values of a general colour library (Ohno's method over a table of 1 % steps) and the CIE's
 // published chromaticities of black bodies and daylight.
 import { describe, expect, it, test } from 'vitest'
-import { planckianChromaticity, uvToXy, xyToUv } from '../../src/colour/planckian-locus.ts'
-import { chromaticityOf, type Temperature, temperatureDomain, temperatureOf } from '../../src/colour/temperature.ts'
+import { planckianChromaticity, planckianUv, uvToXy, xyToUv } from '../../src/colour/planckian-locus.ts'
+import { type Temperature, temperatureDomain, temperatureOf } from '../../src/colour/temperature.ts'
 import type { Chromaticity } from '../../src/colour/primaries.ts'
 import { openJson } from '../support/open-data.ts'
+
+/** (x, y) at a temperature and a distance square to the locus, whose direction is taken over a hundred-thousandth on both sides. */
+function chromaticityOf({ kelvin, duv }: Temperature): [x: number, y: number] {
+  const [u, v] = planckianUv(kelvin)
+  const [cold, hot] = [planckianUv(kelvin * (1 - 1e-5)), planckianUv(kelvin * (1 + 1e-5))]
+  const [du, dv] = [hot[0] - cold[0], hot[1] - cold[1]]
+  const length = Math.hypot(du, dv)
+  return uvToXy([u + (duv * dv) / length, v - (duv * du) / length])
+}
 
 const within = (xy: Chromaticity) => temperatureOf(xy) as Temperature
 
@@ -43,12 +52,12 @@ test('illuminant A is 2856 K', () => {
 })
 
 describe('there and back', () => {
-  it.each([1100, 1800, 2856, 4000, 6504, 12_000, 19_000])('%i K', (kelvin) => {
-    for (const duv of [-0.045, -0.01, 0, 0.003, 0.02]) {
+  it.each([1001, 1100, 1800, 2856, 4000, 6504, 12_000, 16_000, 19_000, 19_950])('%i K', (kelvin) => {
+    for (const duv of [-0.045, -0.01, -0.0019, 0, 0.0021, 0.003, 0.02, 0.045]) {
       const found = within(chromaticityOf({ kelvin, duv }))
-      // Ohno 2014 states errors up to 1 K between 2,000 and 20,000 K.
-      expect(Math.abs(found.kelvin - kelvin)).toBeLessThan(kelvin > 15_000 ? 5 : 1)
-      expect(found.duv).toBeCloseTo(duv, 4)
+      // Well within the 1 K that Ohno 2014 states for his own way.
+      expect(Math.abs(found.kelvin - kelvin)).toBeLessThan(0.1)
+      expect(found.duv).toBeCloseTo(duv, 6)
     }
   })
 
@@ -59,7 +68,9 @@ describe('there and back', () => {
 })
 
 test('beyond the domain there is no temperature, and it says on which side', () => {
-  expect(temperatureOf([0.7, 0.28])).toBe('off the line')
+  // Beside a black body of some 700 K.
+  expect(temperatureOf([0.7, 0.28])).toBe('too cold')
+  expect(temperatureOf([0.55, 0.2])).toBe('off the line')
   expect(temperatureOf(chromaticityOf({ kelvin: 900, duv: 0 }))).toBe('too cold')
   expect(temperatureOf([0.2, 0.5])).toBe('off the line')
   expect(temperatureOf([0.24, 0.235])).toBe('too hot')

@@ -50,6 +50,8 @@ const why: Record<BeyondScale, string> = {
   'too hot': `hotter than ${kelvinText(temperatureDomain.to)}`,
   'off the line': 'too far off the line of black bodies',
 }
+/** From this far on it says how far: a shorter way counts as none (our choice). */
+const leastBeyondStops = 0.05
 
 /** e.g. 6504 → "6,504 K". */
 export function kelvinText(kelvin: number): string {
@@ -65,9 +67,13 @@ function stopsFromUsual({ usual }: KelvinScale, { redStops, blueStops }: Neutral
 export function kelvinWords(scale: KelvinScale, gains: NeutralGains): string {
   const light = chromaticityOfGains(scale.camera, gains)
   const reading = light ? temperatureOf(light) : null
-  const beyond = `Beyond the scale by ${formatNumber(stopsFromUsual(scale, gains), 1)} stop`
+  const away = stopsFromUsual(scale, gains)
+  const beyond = `Beyond the scale by ${formatNumber(away, 1)} stop`
   if (!reading) return `${beyond}: no visible light is like it`
+  if (reading === 'too hot' && away < leastBeyondStops)
+    return `Hotter than ${kelvinText(temperatureDomain.to)}, too blue for kelvin to be told`
   if (typeof reading === 'string') return `${beyond}: ${why[reading]}`
   const words = `${kelvinText(reading.kelvin)}, Duv ${formatNumber(reading.duv, 3, true)}`
-  return reading.kelvin < usualKelvin[0] || reading.kelvin > usualKelvin[1] ? `${beyond}: ${words}` : words
+  const isUsual = reading.kelvin >= usualKelvin[0] && reading.kelvin <= usualKelvin[1]
+  return isUsual || away < leastBeyondStops ? words : `${beyond}: ${words}`
 }
