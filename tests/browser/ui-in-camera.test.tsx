@@ -19,9 +19,22 @@ it('starts with the stated filter, advises by filter and light, and breaks no ru
   expect(await brokenRules()).toEqual([])
   await choose(/Light/, 'overcast')
   await expect.element(page.getByText(/^Something near to white/)).toBeVisible()
+  await expect.element(page.getByText(/in sunlight. Under an overcast sky they change by 0.02 stop/)).toBeVisible()
   await choose(/Filter/, '850 nm')
   await expect.element(page.getByText(/finished in black and white/)).toBeVisible()
   await expect.element(page.getByRole('row', { name: /Green grass/ })).not.toBeInTheDocument()
+})
+
+it('says which filter it assumes where none is stated', async () => {
+  const { workbench } = await openBench()
+  workbench.session.setState(({ entries }) => ({
+    entries: entries.map((entry) => ({ ...entry, statedFilterNm: undefined })),
+  }))
+  await page.getByRole('button', { name: 'Neutral in camera' }).click()
+  const assumed = page.getByText('No filter is stated for this frame: 720 nm is assumed until you choose.')
+  await expect.element(assumed).toBeVisible()
+  await choose(/Filter/, '665 nm')
+  await expect.element(assumed).not.toBeInTheDocument()
 })
 
 it('shows what the roll came to, and is reached from the help', async () => {

@@ -47,6 +47,9 @@ export function InCameraDialog() {
           />
           <ChoiceList label="Light" options={lights} value={light} onChange={(key) => setLight(key as Light)} />
         </div>
+        {stated === undefined && filterNm === usualNm && (
+          <p className="control-note">No filter is stated for this frame: {usualNm} nm is assumed until you choose.</p>
+        )}
       </section>
       <section aria-live="polite">
         <h3>Fill the frame with</h3>
@@ -57,7 +60,7 @@ export function InCameraDialog() {
         Keep the sun and its reflections out of the frame. Looking at or focusing on it through an infrared filter or an
         optical finder can injure the eye; filters that look dark do not protect it.
       </p>
-      {filterNm !== null && filterNm < colourlessFromNm && <SubjectList filterNm={filterNm} />}
+      {filterNm !== null && filterNm < colourlessFromNm && <SubjectList filterNm={filterNm} light={light} />}
       <section>
         <h3>What this roll came to</h3>
         <p>
