@@ -27,8 +27,8 @@ export interface PatchSample {
 /** Limits of the words (our choice, checked by simulation): error in stops and clipped share. */
 const good = { errorStops: 0.03, clippedShare: 0.2 }
 const fair = { errorStops: 0.1, clippedShare: 0.5 }
-/** A red or blue mean below this many standard deviations of its noise is lost in it. */
-const darkSigmas = 2
+/** A mean below this many standard deviations of its noise is lost in it: of black channels one in thirty thousand comes so high. */
+const darkSigmas = 4
 
 const reasons: Record<PickError['because'], string> = {
   noise: 'it is dark for so few cells; take a larger sample or a brighter place',
