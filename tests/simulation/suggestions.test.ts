@@ -45,7 +45,7 @@ describe.skipIf(!spectraAreHere)('suggestions on fresh scenes (skipped without t
     expect(first).toBeLessThanOrEqual(greyWorld)
   })
 
-  // On this draw 96.0 %: in frames of nearly one material fewer than a tenth of the cells have another colour.
+  // On this draw 96.0 %: most of the others are frames of nearly one material.
   test.fails('up to 695 nm colour is left in nearly every scene', () => {
     const short = trials.filter(({ filterNm }) => filterNm <= 695)
     expect(short.filter(({ colourLeft }) => colourLeft).length / short.length).toBeGreaterThan(0.97)
