@@ -43,6 +43,8 @@ const unmoved = 1e-5
 const largestStops = 6
 /** Halvings in the search for the part of a shift that can be reached. */
 const halvings = 8
+/** Searches at most, each from where the one before came to. */
+const rounds = 4
 
 type Gains = readonly [red: number, blue: number, common: number]
 type Look = (gains: Gains) => [number, number, number]
@@ -119,18 +121,26 @@ export function solveAsSeen({ finish, level, warm, magenta, lightness: kept = 'k
   const direct = solve(1, [0, 0, 0])
   if (shows(direct)) return answer(direct.gains, true)
   let gains: Gains = [0, 0, 0]
-  let [can, cannot] = [0, 1]
-  for (let i = 0; i < halvings; i++) {
-    const share = (can + cannot) / 2
-    const part = solve(share, gains)
-    if (!shows(part)) {
-      cannot = share
-      continue
+  let can = 0
+  for (let round = 0; round < rounds; round++) {
+    let cannot = 1
+    for (let i = 0; i < halvings; i++) {
+      const share = (can + cannot) / 2
+      const part = solve(share, gains)
+      if (!shows(part)) {
+        cannot = share
+        continue
+      }
+      can = share
+      gains = part.gains
+      const whole = solve(1, gains)
+      if (shows(whole)) return answer(whole.gains, true)
     }
-    can = share
-    gains = part.gains
-    const whole = solve(1, gains)
-    if (shows(whole)) return answer(whole.gains, true)
+    // A share that was out of reach from afar may not be so from here.
+    const again = solve(cannot, gains)
+    if (!shows(again)) break
+    can = cannot
+    gains = again.gains
   }
   return answer(gains, false)
 }

@@ -5,7 +5,7 @@ import { join } from 'node:path'
 import { expect, it } from 'vitest'
 
 import { chooseListed, focusedName, goAlong, openOnEnter, press, savedEdit, tabTo } from '../support/page-keys.ts'
-import { pictureOtherThan, restingPicture } from '../support/picture-on-page.ts'
+import { pictureAgain, pictureOtherThan, restingPicture } from '../support/picture-on-page.ts'
 import { writeDng } from '../support/synthetic-dng.ts'
 import { makeMosaic } from '../support/synthetic-sensor.ts'
 import { temporaryFolder } from '../support/temporary-folder.ts'
@@ -140,6 +140,7 @@ it('does all of the neutral by keys alone', async () => {
   expect(valuesOf('secondLight')).toMatchObject({ way: 'found' })
 
   // Afresh, and back from the file.
+  await tabTo(page, /^Export$/)
   const edited = await restingPicture(page)
   await tabTo(page, /^edit kept$/)
   await press(page, 'Enter')
@@ -151,6 +152,8 @@ it('does all of the neutral by keys alone', async () => {
   await openOnEnter(page, /^Load an edit file…$/, path)
   await page.getByRole('button', { name: 'Second light', exact: true }).waitFor()
   await expect.poll(names).toEqual(['C', 'A', 'B'])
+  await tabTo(page, /^Export$/)
+  await pictureAgain(page, edited)
   expect(faults).toEqual([])
   await page.context().close()
 })
