@@ -31,7 +31,23 @@ test('the probe picks for the light it was taken up for, then serves the neutral
   await page.getByRole('button', { name: 'In the sun: pick' }).click()
   await key('{ArrowDown}{Enter}')
   expect(values().sun).toHaveLength(5)
-  await expect.element(page.getByText(/one neutral serves both|the other way round|apart in colour/)).toBeVisible()
+})
+
+test.each([
+  [
+    'nearer than .06 stop',
+    [1.86, -0.96, -3],
+    /^Only 0\.06 stop apart in colour: one neutral serves both lights here/,
+    false,
+  ],
+  ['a little further apart', [1.85, -0.95, -3], /^0\.07 stop apart in colour, 2\.0 in level\.$/, true],
+  ['with the shade brighter', [1.9, -1, 0], /^The pick in the shade is the brighter one/, false],
+] as const)('picks %s: it says so, and shade is looked for or not', async (_name, ratios, words, hasShade) => {
+  const { workbench } = await openSecondLight()
+  const picks = { sun: [0.3, 0.8, 1.9, -1, -1], shade: [0.7, 0.8, ...ratios] }
+  workbench.setValues('secondLight-1', picks, 'Picks')
+  await expect.element(page.getByText(words)).toBeVisible()
+  expect(page.getByText('Show the shade in the picture').query() !== null).toBe(hasShade)
 })
 
 test('two picks that no light parts so far say what may be wrong', async () => {
