@@ -101,7 +101,7 @@ export interface FrameFacts {
   readonly daylightNeutral?: readonly [number, number]
   /** Whether a camera or a program had shaped tones and colours before; absent for raw files. */
   readonly developed?: boolean
-  /** Cut-on wavelength in nm as stated or suggested; null is full spectrum, undefined unknown. */
+  /** Cut-on wavelength in nm as stated; null is full spectrum, undefined unknown. */
   readonly filterNm: number | null | undefined
   /** Width divided by height. */
   readonly aspect: number

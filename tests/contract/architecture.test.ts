@@ -30,9 +30,13 @@ const levels: Record<string, number> = {
 const owners: Record<string, (path: string) => boolean> = {
   three: (path) => path.startsWith('src/gpu/'),
   'libraw-wasm': (path) => path.startsWith('src/decode/'),
-  'colorjs.io': (path) => path.startsWith('src/colour/'),
+  'colorjs.io': () => false,
+  geotiff: (path) => path.startsWith('src/decode/'),
+  '@jsquash/jpeg': (path) => /^src\/(?:decode|export|commands)\//.test(path),
+  comlink: (path) => /^src\/(?:decode|export|workbench)\//.test(path),
   react: (path) => path.startsWith('src/ui/') || path === 'src/main.tsx',
   '@rgrove/parse-xml': (path) => path.startsWith('src/luts/'),
+  valibot: (path) => path.startsWith('src/roll/'),
   idb: (path) => path.startsWith('src/roll/'),
 }
 
@@ -91,6 +95,12 @@ describe('levels', () => {
       const [from, to] = [partOf(path)!, partOf(target)]
       return to !== undefined && from !== to && levels[from] <= levels[to]
     })
+    expect(wrong).toEqual([])
+  })
+
+  test('the interface reaches files, database and graphics through the workbench only', () => {
+    const hidden = ['sensor', 'decode', 'gpu', 'roll']
+    const wrong = localImports.filter(({ path, target }) => partOf(path) === 'ui' && hidden.includes(partOf(target)!))
     expect(wrong).toEqual([])
   })
 
