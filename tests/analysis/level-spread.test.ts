@@ -15,7 +15,8 @@ test('shares and levels are those of the ordered list (counted by hand)', () => 
 
 test('the histogram holds every pixel on its axis and leaves out what lies beyond', () => {
   const even = spread.histogram(10, (level) => level)
-  for (const share of even) expect(share).toBeCloseTo(0.1, 1)
+  // A level on the border of two bins may fall into either, as 32-bit floats round it.
+  for (const share of even) expect(Math.abs(share - 0.1)).toBeLessThan(0.011)
   expect(even.reduce((sum, share) => sum + share)).toBeCloseTo(1, 9)
   expect(spread.histogram(10, (level) => level * 2).reduce((sum, share) => sum + share)).toBeCloseTo(0.51, 9)
 })
