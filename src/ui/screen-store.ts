@@ -3,6 +3,7 @@
 import { createStore } from 'zustand/vanilla'
 
 import type { NeutralGains } from '../edits/marks.ts'
+import type { Chain } from '../edits/stack.ts'
 import type { Place } from '../workbench/session.ts'
 import { readSetting, writeSetting } from '../workbench/settings.ts'
 
@@ -20,8 +21,8 @@ interface Screen {
   readonly pointer: Place | null
   /** Shown in the picture while it is pointed at. */
   readonly pointed: PointedNeutral | null
-  /** What the colour map that is pointed at is called over the picture. */
-  readonly pointedMap: string | null
+  /** The chain that a colour map was last pointed at with, and what it is called over the picture while that is shown. */
+  readonly pointedMap: { readonly name: string; readonly chain: Chain } | null
   /** Where the pointer last stood in the picture; the middle before it did. */
   readonly lastPointed: Place
   /** Corners of the outline being drawn for the probe, or null; and the cursor that sets them by keys. */
@@ -85,6 +86,6 @@ export function leaveNeutral(left: PointedNeutral): void {
   screen.setState(({ pointed }) => (pointed === left ? { pointed: null } : {}))
 }
 
-export function pointAtMap(pointedMap: string | null): void {
-  screen.setState({ pointedMap })
+export function pointAtMap(name: string, chain: Chain): void {
+  screen.setState({ pointedMap: { name, chain } })
 }

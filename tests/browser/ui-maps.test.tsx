@@ -65,6 +65,24 @@ it('the frame’s mapping is kept as a map of one’s own, named in place, remov
   expect(maps().map(({ name }) => name)).toEqual(['Winter on the mere'])
 })
 
+it('a pointer that rests takes nothing from the keys when maps scroll under it; one that moves does', async () => {
+  const { workbench } = await openShelf()
+  const [face, below] = [...document.querySelectorAll<HTMLElement>('.map-face')]
+  const dispatch = (type: string) =>
+    below.dispatchEvent(new PointerEvent(type, { bubbles: true, pointerType: 'mouse' }))
+  page.getByRole('button', { name: 'First frost' }).element().focus()
+  await key('{ArrowDown}{ArrowUp}')
+  const byKeys = workbench.session.getState().preview
+  expect([document.activeElement, hasMapping(byKeys!, frost.steps)]).toEqual([face, true])
+  for (const type of ['pointerover', 'pointerout', 'pointerover']) {
+    dispatch(type)
+    expect(workbench.session.getState().preview).toBe(byKeys)
+  }
+  dispatch('pointermove')
+  expect(workbench.session.getState().preview).not.toBe(byKeys)
+  expect(workbench.session.getState().preview).not.toBeNull()
+})
+
 it('a map that is removed by key takes its preview along and leaves the focus to its neighbour', async () => {
   const { workbench, maps } = await openShelf()
   await page.getByRole('button', { name: 'Keep the frame’s mapping as a map' }).click()

@@ -2,25 +2,30 @@
 // the frame's. A finger cannot point, so its first press shows and the next does that.
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react'
 
-import { pointAtNeutral, type PointedNeutral, screen } from '../screen-store.ts'
+import { usePointing } from '../controls/use-pointing.ts'
+import { leaveNeutral, pointAtNeutral, type PointedNeutral, screen } from '../screen-store.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 
 /** Handlers for the button that carries the picture; `changeName` is what undo will name. */
 export function useNeutralFace(neutral: PointedNeutral, changeName: string) {
   const workbench = useWorkbench()
   const isFirstTouch = useRef(false)
-  const show = () => pointAtNeutral(neutral)
-  const leave = () => pointAtNeutral(null)
+  const shown = useRef(neutral)
+  const show = () => {
+    shown.current = neutral
+    pointAtNeutral(neutral)
+  }
+  const leave = () => leaveNeutral(shown.current)
+  const pointing = usePointing(show, leave)
   return {
-    onPointerEnter: (event: PointerEvent) => event.pointerType !== 'touch' && show(),
-    onPointerLeave: (event: PointerEvent) => event.pointerType !== 'touch' && leave(),
+    ...pointing,
     onPointerDownCapture(event: PointerEvent) {
       isFirstTouch.current = event.pointerType === 'touch' && screen.getState().pointed?.gains !== neutral.gains
     },
     onFocus: show,
     onBlur: leave,
     onKeyDown(event: KeyboardEvent) {
-      if (event.key !== 'Escape' || !screen.getState().pointed) return
+      if (event.key !== 'Escape' || screen.getState().pointed !== shown.current) return
       event.preventDefault()
       event.stopPropagation()
       leave()

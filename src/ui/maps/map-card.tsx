@@ -3,10 +3,12 @@
 import { useEffect, useId, useRef, useState, type KeyboardEvent } from 'react'
 
 import { type ColourMap, withMapping } from '../../edits/colour-map.ts'
+import type { Chain } from '../../edits/stack.ts'
 import { FinishedThumbnail, type ThumbnailSize } from '../board/finished-thumbnail.tsx'
 import { MarkMenu } from '../board/mark-menu.tsx'
 import { MarkName } from '../board/mark-name.tsx'
 import { useChain } from '../chain/selected-step.ts'
+import { usePointing } from '../controls/use-pointing.ts'
 import { pointAtMap } from '../screen-store.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 import { filterText } from './shelf-order.ts'
@@ -30,23 +32,22 @@ export function MapCard({ map, picture, size, isPresent, isOwn, startsNamed, sho
   const chain = useChain()
   const [isNaming, setNaming] = useState(startsNamed)
   const face = useRef<HTMLButtonElement>(null)
-  const previewed = useRef(false)
+  const previewed = useRef<Chain | null>(null)
   const touched = useRef(false)
   const textId = useId()
   const filter = showsFilter && map.filterNm !== undefined ? `${filterText(map.filterNm)}. ` : ''
   const line = `${filter}${map.words}`.trim()
 
   const point = () => {
-    previewed.current = true
-    pointAtMap(`colour map ${map.name}`)
-    workbench.preview(withMapping(chain, map.steps))
+    previewed.current = withMapping(chain, map.steps)
+    pointAtMap(`colour map ${map.name}`, previewed.current)
+    workbench.preview(previewed.current)
   }
+  const isShown = () => previewed.current !== null && workbench.session.getState().preview === previewed.current
   const leave = () => {
-    if (!previewed.current) return
-    previewed.current = false
-    pointAtMap(null)
-    workbench.preview(null)
+    if (isShown()) workbench.preview(null)
   }
+  const pointing = usePointing(point, leave)
   // A card that goes tells nobody that it was left.
   const gone = useRef(leave)
   useEffect(() => {
@@ -57,15 +58,10 @@ export function MapCard({ map, picture, size, isPresent, isOwn, startsNamed, sho
     for (const side of [-1, 1]) onFocusMap(face.current!, side)
     workbench.removeMap(map.id)
   }
-  const apply = () => {
-    previewed.current = false
-    pointAtMap(null)
-    workbench.applyMap(map)
-  }
   const press = (event: KeyboardEvent<HTMLElement>) => {
     const side = event.key === 'ArrowUp' ? -1 : event.key === 'ArrowDown' ? 1 : 0
     if (event.ctrlKey || event.metaKey || event.altKey) return
-    if (event.key === 'Escape' && previewed.current) leave()
+    if (event.key === 'Escape' && isShown()) leave()
     else if (event.key === 'F2' && isOwn) setNaming(true)
     else if (event.key === 'Delete' && isOwn) remove()
     else if (side === 0) return
@@ -87,17 +83,16 @@ export function MapCard({ map, picture, size, isPresent, isOwn, startsNamed, sho
         className="mark-face map-face"
         aria-label={`${map.name}${isPresent ? ', on the frame now' : ''}`}
         aria-describedby={line ? textId : undefined}
-        onPointerEnter={(event) => event.pointerType !== 'touch' && point()}
-        onPointerLeave={(event) => event.pointerType !== 'touch' && leave()}
+        {...pointing}
         onPointerDown={(event) => {
-          touched.current = event.pointerType === 'touch' && !previewed.current
+          touched.current = event.pointerType === 'touch' && !isShown()
         }}
         onFocus={(event) => event.currentTarget.matches(':focus-visible') && point()}
         onBlur={leave}
         onKeyDown={press}
         onClick={() => {
           if (touched.current) point()
-          else apply()
+          else workbench.applyMap(map)
           touched.current = false
         }}
       >

@@ -3,6 +3,7 @@
 import { useRef, type KeyboardEvent, type PointerEvent } from 'react'
 
 import type { NeutralGains } from '../../edits/marks.ts'
+import { usePointing } from '../controls/use-pointing.ts'
 import { formatNumber } from '../format-number.ts'
 import type { NameSide } from './name-sides.ts'
 import { gridStep, type PadSize, type PlaneView, pointOf, toGrain } from './plane-view.ts'
@@ -49,6 +50,12 @@ function gainsText({ redStops, blueStops }: NeutralGains): string {
 export function PlaneDot({ kind, name, nameSide, gains, view, size, move, onPoint, onAdopt }: PlaneDotProps) {
   const drag = useRef<{ x: number; y: number; gains: NeutralGains } | null>(null)
   const { x, y } = pointOf(view, size, gains)
+  const isKeyed = useRef(false)
+  const pointing = usePointing(
+    () => onPoint?.(true),
+    // Keys move the point from under the pointer; it is not left by that.
+    () => !drag.current && !isKeyed.current && onPoint?.(false),
+  )
 
   const moveBy = (from: NeutralGains, redStops: number, blueStops: number) =>
     move.change(toGrain({ redStops: from.redStops + redStops, blueStops: from.blueStops + blueStops }))
@@ -57,6 +64,7 @@ export function PlaneDot({ kind, name, nameSide, gains, view, size, move, onPoin
     if (event.button !== 0) return
     event.stopPropagation()
     event.currentTarget.setPointerCapture(event.pointerId)
+    isKeyed.current = false
     drag.current = { x: event.clientX, y: event.clientY, gains }
   }
   const carry = (event: PointerEvent<HTMLDivElement>) => {
@@ -81,6 +89,7 @@ export function PlaneDot({ kind, name, nameSide, gains, view, size, move, onPoin
     if (event.ctrlKey || event.metaKey || event.altKey) return
     if (directions[event.key]) {
       const [red, blue] = directions[event.key]
+      isKeyed.current = true
       const step = gridStep(view) * (event.shiftKey ? fineShare : plainShare)
       moveBy(gains, red * step, blue * step)
     } else if (event.key === 'Enter' && onAdopt) onAdopt()
@@ -109,13 +118,13 @@ export function PlaneDot({ kind, name, nameSide, gains, view, size, move, onPoin
       onPointerMove={carry}
       onPointerUp={release}
       onPointerCancel={giveUp}
-      onPointerEnter={() => onPoint?.(true)}
-      onPointerLeave={() => !drag.current && onPoint?.(false)}
+      {...pointing}
       onFocus={() => onPoint?.(true)}
       onDoubleClick={onAdopt}
       onKeyDown={keyDown}
       onKeyUp={() => !drag.current && move.end()}
       onBlur={() => {
+        isKeyed.current = false
         move.end()
         onPoint?.(false)
       }}

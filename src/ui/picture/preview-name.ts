@@ -6,7 +6,10 @@ import { useSession } from '../workbench-context.tsx'
 
 /** E.g. "Preview: mark A"; null where the picture shows the frame as it is, or what the probe makes of it. */
 export function usePreviewName(): string | null {
-  const isPreviewing = useSession(({ preview, probe }) => preview !== null && probe?.neutral == null)
-  const name = useStore(screen, ({ pointed, pointedMap }) => pointed?.name ?? pointedMap)
-  return isPreviewing ? ['Preview', name].filter(Boolean).join(': ') : null
+  const preview = useSession(({ preview, probe }) => (probe?.neutral == null ? preview : null))
+  const name = useStore(
+    screen,
+    ({ pointed, pointedMap }) => pointed?.name ?? (pointedMap?.chain === preview ? pointedMap?.name : null),
+  )
+  return preview ? ['Preview', name].filter(Boolean).join(': ') : null
 }
