@@ -53,6 +53,24 @@ describe('sliders', () => {
     expect(stepOf('neutral').values.redStops).toBeCloseTo(2, 9)
   })
 
+  it('take a drag back when the system takes the pointer away', async () => {
+    const { stepOf, callsOf } = await openBench()
+    const slider = red().element()
+    const { left, width, top } = slider.getBoundingClientRect()
+    const point = (type: string, clientX: number) =>
+      slider.dispatchEvent(new PointerEvent(type, { clientX, clientY: top + 10, pointerId: 1, bubbles: true }))
+    // A made-up pointer cannot be captured; the drag itself does not need it.
+    slider.setPointerCapture = () => {}
+    point('pointerdown', left + width / 2)
+    point('pointermove', left + width * 0.75)
+    expect(stepOf('neutral').values.redStops).toBeCloseTo(2, 9)
+    point('pointercancel', left + width * 0.75)
+    expect(callsOf(...gestureCommands).at(-1)).toEqual(['cancelGesture'])
+    expect(stepOf('neutral').values.redStops).toBe(0)
+    point('pointermove', left + width * 0.9)
+    expect(stepOf('neutral').values.redStops).toBe(0)
+  })
+
   it('move finely with shift, jump with Page, Home and End, and reset with Delete', async () => {
     const { stepOf } = await openBench()
     red().element().focus()

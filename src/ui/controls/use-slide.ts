@@ -1,5 +1,5 @@
 // What hand and keys do on anything that slides: drag, arrows and Page keys, shift for fine; Delete and double-click reset, and
-// Escape during a drag takes it back. One drag, or one held key, is one gesture.
+// Escape during a drag takes it back, as the system does where it takes the pointer away. One drag, or one held key, is one gesture.
 import { useRef, type KeyboardEvent, type PointerEvent } from 'react'
 
 import type { Gesture } from './gesture.ts'
@@ -35,6 +35,10 @@ export function useSlide(slide: Slide) {
     drag.current = null
     gesture.end()
   }
+  const giveUp = () => {
+    drag.current = null
+    gesture.cancel()
+  }
 
   return {
     onPointerDown(event: PointerEvent<HTMLElement>) {
@@ -52,7 +56,7 @@ export function useSlide(slide: Slide) {
       change(drag.current.value, step * speed)
     },
     onPointerUp: release,
-    onPointerCancel: release,
+    onPointerCancel: giveUp,
     onDoubleClick: () => gesture.set(initial),
     onKeyDown(event: KeyboardEvent<HTMLElement>) {
       const size = event.shiftKey ? step * fine : step
@@ -66,10 +70,8 @@ export function useSlide(slide: Slide) {
         Delete: () => gesture.set(initial),
         ...ownKeys,
       }
-      if (event.key === 'Escape' && drag.current) {
-        drag.current = null
-        gesture.cancel()
-      } else if (!moves[event.key] || event.ctrlKey || event.metaKey || event.altKey) return
+      if (event.key === 'Escape' && drag.current) giveUp()
+      else if (!moves[event.key] || event.ctrlKey || event.metaKey || event.altKey) return
       else moves[event.key]()
       event.preventDefault()
       event.stopPropagation()

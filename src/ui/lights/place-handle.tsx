@@ -36,13 +36,15 @@ export function PlaceHandle({ label, place, onMove, onEnd, onCancel }: PlaceHand
     drag.current = null
     onEnd()
   }
+  const giveUp = () => {
+    drag.current = null
+    onCancel()
+  }
   const press = (event: KeyboardEvent) => {
     const travel = arrowTravel(event, plainPx, shiftPx)
     if (travel) onMove(placeBeside(workbench, place, ...travel))
-    else if (event.key === 'Escape' && drag.current) {
-      drag.current = null
-      onCancel()
-    } else return
+    else if (event.key === 'Escape' && drag.current) giveUp()
+    else return
     event.preventDefault()
     event.stopPropagation()
   }
@@ -59,7 +61,7 @@ export function PlaceHandle({ label, place, onMove, onEnd, onCancel }: PlaceHand
       }}
       onPointerMove={move}
       onPointerUp={release}
-      onPointerCancel={release}
+      onPointerCancel={giveUp}
       onKeyDown={press}
       onKeyUp={() => !drag.current && onEnd()}
       onBlur={onEnd}

@@ -37,15 +37,18 @@ function PickLayer({ stepId, written }: { stepId: string; written: readonly numb
   const gesture = useGesture(stepId, 'bands', 'Hue picked in the picture')
   const pick = useRef<Pick | null>(null)
   const [label, setLabel] = useState<string | null>(null)
+  const stop = (close: () => void) => {
+    pick.current = null
+    close()
+    setLabel(null)
+  }
 
   useEffect(() => {
     const leave = (event: KeyboardEvent) => {
       if (event.key !== 'Escape') return
       event.stopPropagation()
-      if (pick.current) gesture.cancel()
-      else workbench.setTool('pan')
-      pick.current = null
-      setLabel(null)
+      if (!pick.current) workbench.setTool('pan')
+      stop(gesture.cancel)
     }
     addEventListener('keydown', leave, true)
     return () => removeEventListener('keydown', leave, true)
@@ -89,12 +92,6 @@ function PickLayer({ stepId, written }: { stepId: string; written: readonly numb
     ]
     setLabel(`Band ${index + 1}, ${formatNumber(from.hueDeg, 0)}°: ${numbers.join(', ')}`)
   }
-  const release = () => {
-    pick.current = null
-    gesture.end()
-    setLabel(null)
-  }
-
   return (
     <div
       className="hue-pick"
@@ -105,9 +102,9 @@ function PickLayer({ stepId, written }: { stepId: string; written: readonly numb
       }}
       onPointerUp={(event) => {
         event.stopPropagation()
-        release()
+        stop(gesture.end)
       }}
-      onPointerCancel={release}
+      onPointerCancel={() => stop(gesture.cancel)}
     >
       {label && <output className="ring-label hue-pick-label">{label}</output>}
     </div>

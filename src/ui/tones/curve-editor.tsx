@@ -86,6 +86,10 @@ export function CurveEditor({ stepId, controlKey, numbers }: NumbersEditorProps)
     held.current = null
     gesture.end()
   }
+  const giveUp = () => {
+    held.current = null
+    gesture.cancel()
+  }
 
   const takeAway = (index: number) => {
     const left = removePoint(numbers, index)
@@ -108,10 +112,8 @@ export function CurveEditor({ stepId, controlKey, numbers }: NumbersEditorProps)
         gesture.set(added.numbers)
         focusPoint(added.index)
       }
-    } else if (event.key === 'Escape' && held.current !== null) {
-      held.current = null
-      gesture.cancel()
-    } else return
+    } else if (event.key === 'Escape' && held.current !== null) giveUp()
+    else return
     event.preventDefault()
     event.stopPropagation()
   }
@@ -125,7 +127,7 @@ export function CurveEditor({ stepId, controlKey, numbers }: NumbersEditorProps)
         onPointerDown={take}
         onPointerMove={drag}
         onPointerUp={release}
-        onPointerCancel={release}
+        onPointerCancel={giveUp}
       >
         <LevelBackdrop spread={spread} toAxis={toAxis} width={plotWidth} height={plotHeight} />
         {[0.25, 0.5, 0.75].map((share) => (
