@@ -1,5 +1,6 @@
 // `npm run render`: finished pictures from raw files without a page. One line per file; a failed one stops no other.
 import { mkdir, readFile } from 'node:fs/promises'
+import { wordsOf } from '../text/thrown.ts'
 import { startLibRawInNode } from '../decode/libraw-in-node.ts'
 import type { Edit } from '../roll/edit.ts'
 import { readEditFile } from '../roll/edit-file.ts'
@@ -8,13 +9,11 @@ import { prepareJpegEncoder, prepareNodeJpegDecoder } from './node-jpeg.ts'
 import { renderFile } from './render-file.ts'
 import { readRenderOptions, type RenderOptions, renderUsage } from './render-options.ts'
 
-const sentence = (reason: unknown) => (reason instanceof Error ? reason.message : String(reason))
-
 function optionsOrUsage(): RenderOptions {
   try {
     return readRenderOptions(process.argv.slice(2))
   } catch (reason) {
-    console.error(`${sentence(reason)}\n\n${renderUsage}`)
+    console.error(`${wordsOf(reason)}\n\n${renderUsage}`)
     process.exit(1)
   }
 }
@@ -22,7 +21,7 @@ function optionsOrUsage(): RenderOptions {
 async function editOf({ edit }: RenderOptions): Promise<Edit | null> {
   if (edit === undefined) return null
   const text = await readFile(edit, 'utf8').catch((reason) => {
-    throw new Error(`The edit file ${edit} cannot be read: ${sentence(reason)}.`)
+    throw new Error(`The edit file ${edit} cannot be read: ${wordsOf(reason)}.`)
   })
   return readEditFile(text, edit)
 }
@@ -42,13 +41,13 @@ async function main(): Promise<void> {
       console.log(`${path}  ${((performance.now() - started) / 1000).toFixed(1)} s`)
       for (const warning of warnings) console.warn(`${file}: ${warning}`)
     } catch (reason) {
-      console.error(sentence(reason))
+      console.error(wordsOf(reason))
       process.exitCode = 1
     }
   }
 }
 
 main().catch((reason: unknown) => {
-  console.error(sentence(reason))
+  console.error(wordsOf(reason))
   process.exitCode = 1
 })

@@ -1,4 +1,5 @@
 // Bytes of a JPEG or TIFF to a frame: a photograph that was developed before, made linear again as far as its file tells how.
+import { wordsOf } from '../text/thrown.ts'
 import { frameCells, makeFrameFacts } from '../frame/frame-facts.ts'
 import type { Developed, Frame } from '../frame/frame.ts'
 import { makeOverview } from '../frame/overview.ts'
@@ -36,7 +37,6 @@ const iccTag = 34675
 const orientationTag = 274
 const softwareTag = 305
 
-const wordsOf = (thrown: unknown) => (thrown instanceof Error ? thrown.message : String(thrown))
 /** libjpeg’s words where the file ends before the picture does. */
 const endsEarly = /premature end|no image/i
 const isMemory = (words: string) => /memory|allocation|array length/i.test(words)

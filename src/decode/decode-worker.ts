@@ -1,6 +1,7 @@
 // The worker that decodes: a file in, its embedded preview at once, then the frame, whose pixels are handed over, and last its
 // readings. Reading, unpacking, turning, the overview and the fingerprint all happen here, so that the page never waits.
 import { expose, type ProxyMarked, releaseProxy, type Remote, transfer } from 'comlink'
+import { wordsOf } from '../text/thrown.ts'
 import { laterReadings } from '../analysis/frame-readings.ts'
 import type { Frame, FrameReadings } from '../frame/frame.ts'
 import { DecodeError, type DecodeFailure } from './decode-error.ts'
@@ -57,7 +58,7 @@ async function decodeFile(file: File, receiver: Remote<DecodeReceiver & ProxyMar
     return { readings }
   } catch (thrown) {
     if (thrown instanceof DecodeError) return { failure: thrown.failure }
-    const words = thrown instanceof Error ? thrown.message : String(thrown)
+    const words = wordsOf(thrown)
     return { failure: { kind: /memory|allocation/i.test(words) ? 'memory' : 'other', words } }
   } finally {
     receiver[releaseProxy]()

@@ -1,6 +1,7 @@
 // The decoder, used below its package's own worker because there every failure comes back as `undefined`. One object per
 // file, synchronous calls, our own memory so that the text of an exception can be read.
 import init from 'libraw-wasm/dist/libraw.js'
+import { wordsOf } from '../text/thrown.ts'
 
 /** What `metadata(true)` tells, as far as it is used here. Width and height are swapped for frames on their side. */
 export interface LibRawMetadata {
@@ -119,7 +120,7 @@ export async function startLibRaw(wasmBinary?: Uint8Array): Promise<LibRaw | nul
     },
     explain(thrown) {
       const at = (thrown as { excPtr?: number } | null)?.excPtr
-      if (!at) return { words: thrown instanceof Error ? thrown.message : String(thrown) }
+      if (!at) return { words: wordsOf(thrown) }
       const view = new DataView(wasmMemory.buffer)
       const code = view.getInt32(at, true)
       if (code >= 0 && code <= largestExceptionCode) return { code }

@@ -1,6 +1,7 @@
 // Asks where an exported file should go, and hands over what could not be streamed there. Page only, not for workers.
 // Browsers with file access get a handle to stream into; the others collect the file and download it.
 import { fileSave, supported as hasFileAccess } from 'browser-fs-access'
+import { isGivenUp } from '../text/thrown.ts'
 import type { ExportFormat } from './export-picture.ts'
 
 /** Exported pictures, and PNG for what is drawn from them to be looked at. */
@@ -16,16 +17,23 @@ const types: Record<WrittenFormat, { readonly description: string; readonly mime
 const endingOf = (name: string) => name.slice(name.lastIndexOf('.')) as `.${string}`
 
 /**
- * The file the user chose, or 'download' where the browser cannot write files. Must be called while a press is handled.
- * @throws DOMException 'AbortError' when the user chose none
+ * The file the user chose, 'download' where the browser cannot write files, null where they chose none. Must be called while a
+ * press is handled.
+ * @throws DOMException where the browser refuses to ask
  */
 export async function chooseDestination(
   name: string,
   format: WrittenFormat,
-): Promise<FileSystemFileHandle | 'download'> {
+): Promise<FileSystemFileHandle | 'download' | null> {
   if (!hasFileAccess) return 'download'
   const { description, mime } = types[format]
-  return showSaveFilePicker({ suggestedName: name, types: [{ description, accept: { [mime]: [endingOf(name)] } }] })
+  const accepted = [{ description, accept: { [mime]: [endingOf(name)] } }]
+  try {
+    return await showSaveFilePicker({ suggestedName: name, types: accepted })
+  } catch (reason) {
+    if (isGivenUp(reason)) return null
+    throw reason
+  }
 }
 
 /** Downloads a collected file under `name`. */

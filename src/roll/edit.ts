@@ -1,5 +1,6 @@
 // An edit: what a person made of one frame, as plain data. It is kept between sessions and leaves as a file in the same form.
 // Colour tables travel with it, because a chain only names them by the hash of their content.
+import { closed } from '../text/thrown.ts'
 import type { Marks } from '../edits/marks.ts'
 import type { Chain, Step } from '../edits/stack.ts'
 import type { ColourTable } from '../luts/colour-table.ts'
@@ -37,7 +38,7 @@ export class EditFault extends Error {
   readonly place: string
 
   constructor(place: string, reason: string) {
-    super(reason.replace(/\.?$/, '.'))
+    super(closed(reason))
     this.place = place
   }
 }

@@ -4,7 +4,7 @@ import { Label } from 'react-aria-components/Label'
 import { ProgressBar } from 'react-aria-components/ProgressBar'
 
 import type { Task } from '../workbench/session.ts'
-import { formatTimeLeft } from './format-number.ts'
+import { formatTimeLeft } from '../text/format-number.ts'
 import { IconButton } from './icon-button.tsx'
 import { useSession, useWorkbench } from './workbench-context.tsx'
 

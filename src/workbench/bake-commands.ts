@@ -1,5 +1,4 @@
 // A colour table of the shown frame that leaves as a file: which steps may go, what the file is like, and its way to the disk.
-import { fileSave } from 'browser-fs-access'
 import type { EditStore } from '../edits/edit-store.ts'
 import { isMapping } from '../edits/colour-map.ts'
 import { tableFileName, type TableFileSettings } from '../export/table-file.ts'
@@ -7,6 +6,7 @@ import { isExact } from '../export/step-nodes.ts'
 import { spreadPixels } from '../frame/spread-pixels.ts'
 import { describe } from '../pipeline/describe.ts'
 import { isPointwise } from '../pipeline/pointwise-map.ts'
+import { saveFile } from './save-file.ts'
 import type { ShownPicture } from './picture.ts'
 import { notify, type SessionStore } from './session-store.ts'
 import type { SupplyStore } from './supply-store.ts'
@@ -30,8 +30,6 @@ const mediaTypes: Readonly<Record<TableFileSettings['format'], string>> = {
   clf: 'application/xml',
   icc: 'application/vnd.iccprofile',
 }
-
-const wordsOf = (reason: unknown) => (reason instanceof Error ? reason.message : String(reason)).replace(/\.?$/, '.')
 
 export function createBakeCommands({ session, edits, supplies, shown }: BakeContext): BakeCommands {
   const chainOf = ({ id }: ShownPicture) => edits.history(id)?.chain
@@ -64,15 +62,10 @@ export function createBakeCommands({ session, edits, supplies, shown }: BakeCont
       )
     },
     async saveTable(settings, { content }) {
-      const fileName = tableFileName(settings)
-      try {
-        const blob = new Blob([content], { type: mediaTypes[settings.format] })
-        await fileSave(blob, { fileName, extensions: [`.${settings.format}`], description: 'Colour table' })
-        notify(session, 'note', `“${fileName}” is written.`)
-      } catch (reason) {
-        if (reason instanceof DOMException && reason.name === 'AbortError') return
-        notify(session, 'problem', `“${fileName}” was not saved: ${wordsOf(reason)}`)
-      }
+      const name = tableFileName(settings)
+      const mediaType = mediaTypes[settings.format]
+      const isWritten = await saveFile(session, { name, description: 'Colour table', mediaType, content })
+      if (isWritten) notify(session, 'note', `“${name}” is written.`)
     },
   }
 }

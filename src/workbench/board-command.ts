@@ -1,4 +1,5 @@
 // Exporting the board: asks for the file while the press is still being handled, then draws every mark and writes the sheet.
+import { closed, wordsOf } from '../text/thrown.ts'
 import type { EditStore } from '../edits/edit-store.ts'
 import { withProbe } from '../edits/stack.ts'
 import { chooseDestination, downloadFile } from '../export/destination.ts'
@@ -19,8 +20,6 @@ interface BoardContext {
   shownPicture(): ShownPicture | null
 }
 
-const isAbort = (reason: unknown) => reason instanceof DOMException && reason.name === 'AbortError'
-
 /** E.g. "meadow.dng", 590 → "meadow, 590 nm". */
 function titleOf(fileName: string, filterNm: number | null | undefined): string {
   const name = fileName.replace(/\.[^.]*$/, '')
@@ -36,17 +35,11 @@ export function createBoardCommand(context: BoardContext): Workbench['exportBoar
     const marks = shown ? edits.marks(shown.id) : []
     if (!shown || !picture || !chain || marks.length === 0) return
     const name = `${shown.fileName.replace(/\.[^.]*$/, '')}-board.png`
-    const complain = (reason: unknown) => {
-      const words = reason instanceof Error ? reason.message : String(reason)
-      notify(session, 'problem', `“${name}” was not written: ${words.replace(/\.?$/, '.')}`)
-    }
+    const complain = (reason: unknown) =>
+      notify(session, 'problem', `“${name}” was not written: ${closed(wordsOf(reason))}`)
 
-    let destination
-    try {
-      destination = await chooseDestination(name, 'png')
-    } catch (reason) {
-      return isAbort(reason) ? undefined : complain(reason)
-    }
+    const destination = await chooseDestination(name, 'png').catch(complain)
+    if (!destination) return
     const task = tasks.begin(`Drawing ${name}`)
     try {
       await planes.ready(picture, chain)

@@ -1,4 +1,5 @@
 // The board as one picture, to teach with or to decide tomorrow: every mark finished, with its name and gains, on neutral grey.
+import { gainsText } from '../edits/gains-text.ts'
 import type { Marks } from '../edits/marks.ts'
 import { layoutSheet, margin } from './sheet-layout.ts'
 
@@ -10,12 +11,6 @@ const ground = '#4a4a4a'
 const ink = '#f4f4f4'
 const softInk = '#d6d6d6'
 const family = 'system-ui, sans-serif'
-
-/** A signed number of stops with a true minus, e.g. "−1.53". */
-function stops(value: number): string {
-  const size = Math.abs(value).toFixed(2)
-  return Number(size) === 0 ? size : `${value < 0 ? '−' : '+'}${size}`
-}
 
 export interface SheetContent {
   readonly title: string
@@ -41,7 +36,7 @@ export async function drawBoardSheet({ title, marks, pictures }: SheetContent): 
   write(title, margin, margin + 28, `600 28px ${family}`, ink, width - 2 * margin)
   for (const [i, { x, y }] of places.entries()) {
     const { name, gains } = marks[i]
-    const words = `red ${stops(gains.redStops)} stop, blue ${stops(gains.blueStops)} stop`
+    const words = `${gainsText(gains)} stop`
     context.putImageData(pictures[i], x, y)
     write(name, x, y + pictureHeight + 30, `600 20px ${family}`, ink, pictureWidth)
     write(words, x, y + pictureHeight + 56, `18px ${family}`, softInk, pictureWidth)

@@ -1,11 +1,12 @@
 // The whole edit of the shown frame: saved to a file, taken from one, or given back to the opening chain.
-import { fileSave } from 'browser-fs-access'
+import { closed, wordsOf } from '../text/thrown.ts'
 import { defaultChain } from '../edits/default-chain.ts'
 import type { EditStore } from '../edits/edit-store.ts'
 import { mergeMarks } from '../edits/marks.ts'
 import type { Chain } from '../operations/step.ts'
 import type { Edit } from '../roll/edit.ts'
 import { EditFileError, editFileName, readEditFile, writeEditFile } from '../roll/edit-file.ts'
+import { saveFile } from './save-file.ts'
 import { filterWords } from './filter-command.ts'
 import type { Keeping } from './keeping.ts'
 import type { ShownPicture } from './picture.ts'
@@ -22,8 +23,6 @@ interface EditContext {
   noteFilter(id: string, filterNm: number | null): void
   shown(): ShownPicture | null
 }
-
-const wordsOf = (reason: unknown) => (reason instanceof Error ? reason.message : String(reason)).replace(/\.?$/, '.')
 
 export function createEditCommands({ session, edits, keeping, noteFilter, shown }: EditContext): EditCommands {
   function replaceChain(id: string, name: string, chain: Chain): void {
@@ -56,16 +55,8 @@ export function createEditCommands({ session, edits, keeping, noteFilter, shown 
       const edit = picture && keeping.editOf(picture.id)
       if (!picture || !edit) return
       const name = editFileName(picture.frame.fileName)
-      const text = keeping.tablesOf(edit.chain).then((tables) => writeEditFile({ ...edit, tables }))
-      try {
-        await fileSave(
-          text.then((words) => new Blob([words], { type: 'application/json' })),
-          { fileName: name, extensions: ['.json'], mimeTypes: ['application/json'], description: 'Edit file' },
-        )
-      } catch (reason) {
-        if (reason instanceof DOMException && reason.name === 'AbortError') return
-        notify(session, 'problem', `“${name}” was not saved: ${wordsOf(reason)}`)
-      }
+      const content = keeping.tablesOf(edit.chain).then((tables) => writeEditFile({ ...edit, tables }))
+      await saveFile(session, { name, description: 'Edit file', mediaType: 'application/json', content })
     },
 
     async loadEdit(file) {
@@ -84,7 +75,7 @@ export function createEditCommands({ session, edits, keeping, noteFilter, shown 
         notify(session, 'note', words + marks + agreeOnFilter(picture.id, edit))
       } catch (reason) {
         const words =
-          reason instanceof EditFileError ? reason.message : `“${file.name}” cannot be read: ${wordsOf(reason)}`
+          reason instanceof EditFileError ? reason.message : `“${file.name}” cannot be read: ${closed(wordsOf(reason))}`
         notify(session, 'problem', words)
       }
     },

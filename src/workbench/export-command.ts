@@ -1,4 +1,5 @@
 // Exporting the shown frame: asks for the file while the press is still being handled, then leaves the work to a worker.
+import { closed, wordsOf } from '../text/thrown.ts'
 import type { EditStore } from '../edits/edit-store.ts'
 import { chooseDestination, downloadFile } from '../export/destination.ts'
 import { exportedName } from '../export/exported-name.ts'
@@ -19,9 +20,6 @@ interface ExportContext {
   readonly planes: ChainPlanes
   shown(): ShownPicture | null
 }
-
-const isAbort = (reason: unknown) => reason instanceof DOMException && reason.name === 'AbortError'
-const wordsOf = (reason: unknown) => (reason instanceof Error ? reason.message : String(reason)).replace(/\.?$/, '.')
 
 /** What comes of work that cannot be interrupted, or the signal's reason as soon as it is given. */
 function unlessAborted<T>(work: Promise<T>, signal: AbortSignal): Promise<T> {
@@ -45,14 +43,11 @@ export function createExportCommand({
     if (!picture || !chain) return
     const { sensor, metadata, fileName } = picture.frame
     const name = exportedName(fileName, settings.format)
-    const complain = (reason: unknown) => notify(session, 'problem', `“${name}” was not exported: ${wordsOf(reason)}`)
+    const complain = (reason: unknown) =>
+      notify(session, 'problem', `“${name}” was not exported: ${closed(wordsOf(reason))}`)
 
-    let destination
-    try {
-      destination = await chooseDestination(name, settings.format)
-    } catch (reason) {
-      return isAbort(reason) ? undefined : complain(reason)
-    }
+    const destination = await chooseDestination(name, settings.format).catch(complain)
+    if (!destination) return
     const task = tasks.begin(`Exporting ${name}`, { cancellable: true })
     try {
       const { facts, id } = picture

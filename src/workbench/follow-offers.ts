@@ -1,5 +1,6 @@
 // What the shown frame offers as its neutral, found in a worker when the frame or its filter is another; and the memory of
 // greys that were chosen among them.
+import { wordsOf } from '../text/thrown.ts'
 import type { NeutralOffer } from '../analysis/candidates/neutral-offers.ts'
 import { sameColourStops } from '../analysis/candidates/suggestion.ts'
 import type { EditStore } from '../edits/edit-store.ts'
@@ -37,7 +38,7 @@ export function followOffers({ session, edits, shown }: OfferContext): void {
       const offers = await inWorker((remote) => remote(picture.frame.cells, noise, options))
       if (session.getState().shown === facts) session.setState({ offers })
     } catch (reason) {
-      const words = reason instanceof Error ? reason.message : String(reason)
+      const words = wordsOf(reason)
       notify(session, 'problem', `No neutrals could be looked for in ${picture.frame.fileName}: ${words}`)
     }
   }

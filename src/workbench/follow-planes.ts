@@ -1,4 +1,5 @@
 // The shown frame's planes follow its chain, a moment after it rests.
+import { wordsOf } from '../text/thrown.ts'
 import type { EditStore } from '../edits/edit-store.ts'
 import type { ChainPlanes } from './chain-planes.ts'
 import type { ShownPicture } from './picture.ts'
@@ -22,7 +23,7 @@ export function followPlanes({ session, edits, planes, shown }: FollowContext): 
     const chain = picture && edits.history(picture.id)?.chain
     if (!picture || !chain) return
     planes.ready(picture, chain).catch((reason: unknown) => {
-      const words = reason instanceof Error ? reason.message : String(reason)
+      const words = wordsOf(reason)
       notify(session, 'problem', `Places in ${picture.frame.fileName} could not be found: ${words}`)
     })
   }

@@ -1,4 +1,5 @@
 // Has the demo roll made: all frames are announced at once and appear one by one, each as soon as its raw file exists.
+import { wordsOf } from '../text/thrown.ts'
 import { type DemoFrame, demoFrames, demoMakers, demoRollName, startDemoRollMaker } from './demo-roll.ts'
 import type { OpenRoll } from './open-roll.ts'
 import { changeEntry, nameRoll, type SessionStore, setEntryState } from './session-store.ts'
@@ -38,7 +39,7 @@ export async function makeDemoRoll({ session, tasks, roll, supply }: DemoContext
     } catch (error) {
       const reason = task.signal.aborted
         ? 'The demo roll was stopped before this frame was made. Open it again to have it made.'
-        : `This demo frame could not be made: ${error instanceof Error ? error.message : String(error)}`
+        : `This demo frame could not be made: ${wordsOf(error)}`
       setEntryState(session, id, { kind: 'failed', reason })
     }
   }

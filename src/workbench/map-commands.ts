@@ -1,11 +1,12 @@
 // Colour maps of one's own: taken from the shown frame, laid on it, kept between sessions, carried as files.
-import { fileSave } from 'browser-fs-access'
 import type { StoreApi } from 'zustand/vanilla'
+import { closed, wordsOf } from '../text/thrown.ts'
 import { type ColourMap, mappingOf, withMapping } from '../edits/colour-map.ts'
 import type { EditStore } from '../edits/edit-store.ts'
 import { EditFault } from '../roll/edit.ts'
 import type { KeptStore } from '../roll/kept-store.ts'
 import { mapFileName, mapsContent, type NamelessMap, readMapFile, readMaps, writeMapFile } from '../roll/map-file.ts'
+import { saveFile } from './save-file.ts'
 import type { Keeping } from './keeping.ts'
 import { notify, type SessionStore } from './session-store.ts'
 import type { ShownEdit, Workbench } from './workbench.ts'
@@ -24,7 +25,6 @@ interface MapContext {
 }
 
 const withId = (map: NamelessMap): ColourMap => ({ ...map, id: crypto.randomUUID() })
-const wordsOf = (reason: unknown) => (reason instanceof Error ? reason.message : String(reason)).replace(/\.?$/, '.')
 
 /** Brings back what is kept; each change of a map is kept at once, with the tables it needs. */
 export function createMapCommands({ session, edit, edits, keeping, store }: MapContext): MapCommands {
@@ -101,15 +101,9 @@ export function createMapCommands({ session, edit, edits, keeping, store }: MapC
     async exportMaps(mapIds) {
       const maps = own().filter(({ id }) => mapIds.includes(id))
       if (maps.length === 0) return
-      const fileName = mapFileName(maps)
-      const blob = tablesOf(maps).then((tables) => new Blob([writeMapFile(maps, tables)], { type: 'application/json' }))
-      try {
-        const options = { fileName, extensions: ['.json'], mimeTypes: ['application/json'], description: 'Colour maps' }
-        await fileSave(blob, options)
-      } catch (reason) {
-        if (reason instanceof DOMException && reason.name === 'AbortError') return
-        notify(session, 'problem', `“${fileName}” was not saved: ${wordsOf(reason)}`)
-      }
+      const content = tablesOf(maps).then((tables) => writeMapFile(maps, tables))
+      const description = 'Colour maps'
+      await saveFile(session, { name: mapFileName(maps), description, mediaType: 'application/json', content })
     },
 
     async importMaps(file) {
@@ -121,7 +115,7 @@ export function createMapCommands({ session, edit, edits, keeping, store }: MapC
         const stand = maps.length === 1 ? 'stands' : 'stand'
         notify(session, 'note', `${words} “${file.name}” now ${stand} on the shelf.`)
       } catch (reason) {
-        notify(session, 'problem', wordsOf(reason))
+        notify(session, 'problem', closed(wordsOf(reason)))
       }
     },
   }

@@ -1,5 +1,6 @@
 // Files become roll entries, and entries decoded frames: one after the other in the decode worker, the one that a person
 // waits for first. A file that cannot be opened keeps its reason in its entry; the others go on.
+import { wordsOf } from '../text/thrown.ts'
 import type { DecodeClient } from '../decode/decode-client.ts'
 import { defaultChain } from '../edits/default-chain.ts'
 import type { EditStore } from '../edits/edit-store.ts'
@@ -37,8 +38,6 @@ interface OpenRollContext {
   readonly keeping: Keeping
   readonly decoder: DecodeClient
 }
-
-const wordsOf = (reason: unknown) => (reason instanceof Error ? reason.message : String(reason))
 
 export function createOpenRoll(context: OpenRollContext): OpenRoll {
   const { session, edits, frames, supplies, planes, keeping, decoder } = context

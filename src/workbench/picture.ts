@@ -1,5 +1,6 @@
 // The picture on the canvas follows the stores: whatever changes chain, probe, view or frame asks for one new drawing.
 // The probe's picture and the committed one take the same way, so that committing changes nothing on screen.
+import { wordsOf } from '../text/thrown.ts'
 import type { EditStore } from '../edits/edit-store.ts'
 import type { Chain } from '../edits/stack.ts'
 import type { Frame, FrameFacts } from '../frame/frame.ts'
@@ -114,7 +115,7 @@ export function createPicture(session: SessionStore, edits: EditStore, supplies:
       try {
         renderer = createPictureRenderer(target, { surround })
       } catch (error) {
-        notify(session, 'problem', error instanceof Error ? error.message : String(error))
+        notify(session, 'problem', wordsOf(error))
         return () => {}
       }
       canvas = target

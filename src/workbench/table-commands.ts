@@ -1,4 +1,5 @@
 // Colour tables that come from files: read in a worker, kept under the hash of their content, put into a step.
+import { wordsOf } from '../text/thrown.ts'
 import type { EditStore } from '../edits/edit-store.ts'
 import { addStep, setValues, usualIndex } from '../edits/stack.ts'
 import { colourLut } from '../operations/colour-lut.ts'
@@ -56,7 +57,7 @@ export function createTableCommands({ session, edits, tasks, keeping }: TableCon
         keeping.adoptTables({ [id]: { name, table, facts } })
         use(id, stepId)
       } catch (reason) {
-        notify(session, 'problem', reason instanceof Error ? reason.message : String(reason))
+        notify(session, 'problem', wordsOf(reason))
       } finally {
         task.end()
       }

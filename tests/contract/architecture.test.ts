@@ -8,6 +8,7 @@ const root = fileURLToPath(new URL('../../', import.meta.url))
 
 const levels: Record<string, number> = {
   math: 0,
+  text: 0,
   colour: 1,
   frame: 1,
   sensor: 2,

@@ -4,7 +4,7 @@ import { useRef, useState, type KeyboardEvent } from 'react'
 
 import type { Mark } from '../../edits/marks.ts'
 import { FinishedThumbnail, type ThumbnailSize } from './finished-thumbnail.tsx'
-import { gainsText } from './gains-text.ts'
+import { gainsText } from '../../edits/gains-text.ts'
 import type { ListDrag } from './list-drag.ts'
 import { MarkMenu } from './mark-menu.tsx'
 import { MarkName } from './mark-name.tsx'

@@ -5,7 +5,7 @@ import type { KeyboardEvent } from 'react'
 
 import type { NeutralOffer } from '../../analysis/candidates/neutral-offers.ts'
 import { FinishedThumbnail, type ThumbnailSize } from './finished-thumbnail.tsx'
-import { gainsText } from './gains-text.ts'
+import { gainsText } from '../../edits/gains-text.ts'
 import { IconButton } from '../icon-button.tsx'
 import { useNeutralFace } from './neutral-face.ts'
 import { useWorkbench } from '../workbench-context.tsx'

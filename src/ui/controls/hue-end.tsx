@@ -1,6 +1,6 @@
 // One end of a band's thread, on the upper rail its hue, on the lower what becomes of it.
 import { type HueBand, wholeTurnDeg } from '../../operations/hue-bands.ts'
-import { formatNumber } from '../format-number.ts'
+import { formatNumber } from '../../text/format-number.ts'
 import type { Gesture } from './gesture.ts'
 import { useSlide } from './use-slide.ts'
 

@@ -15,7 +15,7 @@ import {
   withWeight,
 } from '../../colour/mix-matrices.ts'
 import { determinant, multiply, type Mat3 } from '../../math/mat3.ts'
-import { formatNumber } from '../format-number.ts'
+import { formatNumber } from '../../text/format-number.ts'
 import { useGesture } from './gesture.ts'
 import { MixCell } from './mix-cell.tsx'
 import type { NumbersEditorProps } from './numbers-editor-props.ts'

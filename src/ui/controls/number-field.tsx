@@ -1,7 +1,7 @@
 // A number that is typed: Enter or leaving the field keeps it, Escape leaves the old one, up and down step what stands there.
 import { useRef, useState, type KeyboardEvent } from 'react'
 
-import { formatNumber, parseNumber } from '../format-number.ts'
+import { formatNumber, parseNumber } from '../../text/format-number.ts'
 
 interface NumberFieldProps {
   readonly label: string

@@ -1,7 +1,7 @@
 // A ruled scale with an index line, which a press beside it moves there at once; Home and End go to its ends. A value typed
 // beyond the travel is shown at the end of the scale.
 import type { SliderControl } from '../../operations/define.ts'
-import { decimalsOf, formatNumber } from '../format-number.ts'
+import { decimalsOf, formatNumber } from '../../text/format-number.ts'
 import type { Gesture } from './gesture.ts'
 import { ScaleTicks, shareOf } from './scale-ticks.tsx'
 import { spokenLabel } from './spoken-label.ts'

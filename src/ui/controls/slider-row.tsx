@@ -1,6 +1,6 @@
 // A slider with its name and a number that can be typed; one of a group takes one line.
 import type { SliderControl } from '../../operations/define.ts'
-import { decimalsOf } from '../format-number.ts'
+import { decimalsOf } from '../../text/format-number.ts'
 import type { Gesture } from './gesture.ts'
 import { NumberField } from './number-field.tsx'
 import { ScaleSlider } from './scale-slider.tsx'

@@ -1,6 +1,6 @@
 // What to fill the frame with, in words, by filter and light. Rules of the trade (common practice, no source) where no number
 // decides: near 720 nm foliage makes the better picture, under cloud something near white is safer than anything that grew.
-import { formatNumber } from '../format-number.ts'
+import { formatNumber } from '../../text/format-number.ts'
 import { atCutOn, colourlessFromNm, greySunToShade } from './subjects.ts'
 
 export type Light = 'sun' | 'overcast' | 'shade'

@@ -1,5 +1,5 @@
 // The neutrals of this roll by camera and filter, for those who set their camera by numbers or want to see how steady they were.
-import { formatNumber } from '../format-number.ts'
+import { formatNumber } from '../../text/format-number.ts'
 import { filterWords } from '../frames/cut-ons.ts'
 import { groupNeutrals, type NeutralGroup } from '../../workbench/roll-neutrals.ts'
 import { useWorkbench } from '../workbench-context.tsx'

@@ -1,5 +1,5 @@
 // Subjects as bars: how far each lies from grey behind the chosen filter, nearest first.
-import { formatNumber } from '../format-number.ts'
+import { formatNumber } from '../../text/format-number.ts'
 import type { Light } from './advice.ts'
 import { atCutOn, servesBelowStops, subjects, tintsBelowStops } from './subjects.ts'
 

@@ -7,7 +7,7 @@ import { Popover } from 'react-aria-components/Popover'
 import { lightMarkOf } from '../../analysis/two-lights/light-marks.ts'
 import type { PickedLight } from '../../edits/light-picks.ts'
 import type { Marks } from '../../edits/marks.ts'
-import { formatNumber } from '../format-number.ts'
+import { formatNumber } from '../../text/format-number.ts'
 import { endProbe, startProbe } from '../picture/probe-tool.ts'
 import { useSession, useShownEdit, useWorkbench } from '../workbench-context.tsx'
 

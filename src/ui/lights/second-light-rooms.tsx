@@ -4,7 +4,7 @@ import { useEffect } from 'react'
 
 import { areTwoLights, isBeyondLight, lightDistance, lightMarkOf } from '../../analysis/two-lights/light-marks.ts'
 import type { Step } from '../../edits/stack.ts'
-import { formatNumber } from '../format-number.ts'
+import { formatNumber } from '../../text/format-number.ts'
 import type { StepRoomProps } from '../panel/step-room-props.ts'
 import { LightPickRow } from './light-pick-row.tsx'
 import { endProbe } from '../picture/probe-tool.ts'

@@ -5,7 +5,7 @@ import { planckianChromaticity } from '../../colour/planckian-locus.ts'
 import { type BeyondScale, temperatureDomain, temperatureOf } from '../../colour/temperature.ts'
 import type { NeutralGains } from '../../edits/marks.ts'
 import type { FrameFacts } from '../../frame/frame.ts'
-import { formatNumber } from '../format-number.ts'
+import { formatNumber } from '../../text/format-number.ts'
 
 /** The usual range of kelvin scales (common practice, no source). */
 const usualKelvin = [2000, 50_000] as const

@@ -1,6 +1,6 @@
 // The numbers of the frame's neutral and of the probe, side by side, and what they would be called on a kelvin scale.
 import type { NeutralGains } from '../../edits/marks.ts'
-import { formatNumber } from '../format-number.ts'
+import { formatNumber } from '../../text/format-number.ts'
 import { useSession } from '../workbench-context.tsx'
 import { kelvinWords, type KelvinScale } from './kelvin-scale.ts'
 

@@ -2,9 +2,9 @@
 // finger moves, not what lies beside it: the distance at the press stays.
 import { useRef, type KeyboardEvent, type PointerEvent } from 'react'
 
+import { gainsText } from '../../edits/gains-text.ts'
 import type { NeutralGains } from '../../edits/marks.ts'
 import { usePointing } from '../controls/use-pointing.ts'
-import { formatNumber } from '../format-number.ts'
 import type { NameSide } from './name-sides.ts'
 import { gridStep, type PadSize, type PlaneView, pointOf, toGrain } from './plane-view.ts'
 
@@ -41,10 +41,6 @@ interface PlaneDotProps {
   readonly onPoint?: (isPointed: boolean) => void
   /** Enter or double-click. */
   readonly onAdopt?: () => void
-}
-
-function gainsText({ redStops, blueStops }: NeutralGains): string {
-  return `red ${formatNumber(redStops, 2, true)}, blue ${formatNumber(blueStops, 2, true)} stop`
 }
 
 export function PlaneDot({ kind, name, nameSide, gains, view, size, move, onPoint, onAdopt }: PlaneDotProps) {
@@ -112,7 +108,7 @@ export function PlaneDot({ kind, name, nameSide, gains, view, size, move, onPoin
       aria-valuenow={gains.redStops}
       aria-valuemin={Math.min(gains.redStops, -usualStops)}
       aria-valuemax={Math.max(gains.redStops, usualStops)}
-      aria-valuetext={gainsText(gains)}
+      aria-valuetext={`${gainsText(gains)} stop`}
       style={{ translate: `${x}px ${y}px` }}
       onPointerDown={press}
       onPointerMove={carry}

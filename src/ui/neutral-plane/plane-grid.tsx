@@ -1,5 +1,5 @@
 // Lines of the pad in stops, with their numbers outside of it, where no colour lies under them.
-import { decimalsOf, formatNumber } from '../format-number.ts'
+import { decimalsOf, formatNumber } from '../../text/format-number.ts'
 import { gainsAt, gridStep, gridValues, type PadSize, type PlaneView, pointOf } from './plane-view.ts'
 
 /** Room for the numbers left of and below the pad in CSS pixels; the style sheet leaves the same. */

@@ -1,7 +1,7 @@
 // What is most often wanted of a step, in one press.
 import { Button } from 'react-aria-components/Button'
 
-import { formatNumber } from '../format-number.ts'
+import { formatNumber } from '../../text/format-number.ts'
 import { DevelopedNote } from '../neutral-plane/developed-note.tsx'
 import { endProbe, startProbe } from '../picture/probe-tool.ts'
 import { useSession, useWorkbench } from '../workbench-context.tsx'

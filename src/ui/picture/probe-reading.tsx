@@ -4,7 +4,7 @@ import { Button } from 'react-aria-components/Button'
 import { Group } from 'react-aria-components/Group'
 
 import type { Probe } from '../../workbench/session.ts'
-import { formatNumber } from '../format-number.ts'
+import { formatNumber } from '../../text/format-number.ts'
 import { IconButton } from '../icon-button.tsx'
 import { KeyHint } from '../key-hint.tsx'
 import { useSession, useWorkbench } from '../workbench-context.tsx'

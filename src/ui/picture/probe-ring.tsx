@@ -5,7 +5,7 @@ import { useStore } from 'zustand'
 
 import type { Probe } from '../../workbench/session.ts'
 import type { Workbench } from '../../workbench/workbench.ts'
-import { formatNumber } from '../format-number.ts'
+import { formatNumber } from '../../text/format-number.ts'
 import { placeLabel } from './label-place.ts'
 import { screen } from '../screen-store.ts'
 import { useSession, useWorkbench } from '../workbench-context.tsx'

@@ -4,7 +4,7 @@ import { Button } from 'react-aria-components/Button'
 import { lackingExposureEv } from '../../edits/own-step.ts'
 import type { Step } from '../../edits/stack.ts'
 import { useChain } from '../chain/selected-step.ts'
-import { formatNumber } from '../format-number.ts'
+import { formatNumber } from '../../text/format-number.ts'
 import { useWorkbench } from '../workbench-context.tsx'
 
 export function OwnStepOffer({ step }: { step: Step }) {

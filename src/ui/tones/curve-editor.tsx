@@ -7,7 +7,7 @@ import { addPoint, curveOf, movePoint, pointsOf, removePoint, type CurvePoint } 
 import { useGesture } from '../controls/gesture.ts'
 import type { NumbersEditorProps } from '../controls/numbers-editor-props.ts'
 import { useChain } from '../chain/selected-step.ts'
-import { formatNumber } from '../format-number.ts'
+import { formatNumber } from '../../text/format-number.ts'
 import { LevelBackdrop } from './level-backdrop.tsx'
 import { curveAxis } from '../../operations/tone-curve.ts'
 import { useLevelSpread } from './use-level-spread.ts'

@@ -1,7 +1,7 @@
 // What black and white makes of the reference places, and what a grey is made of with the present weights.
 import type { TracedColour } from '../../pipeline/trace-chain.ts'
 import { greyShares } from '../../operations/black-and-white.ts'
-import { formatNumber } from '../format-number.ts'
+import { formatNumber } from '../../text/format-number.ts'
 import type { StepRoomProps } from '../panel/step-room-props.ts'
 import { cssColour, usePlaceColours } from '../readings/place-colours.ts'
 

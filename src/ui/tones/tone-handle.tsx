@@ -1,6 +1,6 @@
 // A point on a tone line: the amount in shadows, midtones or highlights, dragged up and down or stepped by keys.
 import type { SliderControl } from '../../operations/define.ts'
-import { formatNumber } from '../format-number.ts'
+import { formatNumber } from '../../text/format-number.ts'
 import type { Gesture } from '../controls/gesture.ts'
 import { spokenLabel } from '../controls/spoken-label.ts'
 import { useSlide } from '../controls/use-slide.ts'

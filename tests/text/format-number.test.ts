@@ -2,7 +2,7 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 
-import { decimalsOf, formatNumber, formatTimeLeft, parseNumber } from '../../src/ui/format-number.ts'
+import { decimalsOf, formatNumber, formatTimeLeft, parseNumber } from '../../src/text/format-number.ts'
 
 test('what is written can be read back, whatever the sign and the decimals', () => {
   fc.assert(

@@ -1,6 +1,6 @@
 // The gains of a neutral in words and stops.
-import type { NeutralGains } from '../../edits/marks.ts'
-import { formatNumber } from '../format-number.ts'
+import type { NeutralGains } from './marks.ts'
+import { formatNumber } from '../text/format-number.ts'
 
 /** E.g. "red −1.53, blue +0.79". */
 export function gainsText({ redStops, blueStops }: NeutralGains): string {
