@@ -7,6 +7,7 @@ import type { Frame, FrameFacts } from '../frame/frame.ts'
 import { createPictureRenderer, type PictureRenderer } from '../gpu/picture-renderer.ts'
 import { describe } from '../pipeline/describe.ts'
 import { chainInPicture } from './chain-in-picture.ts'
+import { type DevicePixelsOf, followDevicePixels } from './device-pixels.ts'
 import type { Place, View } from './session.ts'
 import { notify, type SessionStore } from './session-store.ts'
 import type { SupplyStore } from './supply-store.ts'
@@ -36,6 +37,7 @@ export function createPicture(session: SessionStore, edits: EditStore, supplies:
   let shown: ShownPicture | null = null
   let renderer: PictureRenderer | null = null
   let canvas: HTMLCanvasElement | null = null
+  let canvasPixels: DevicePixelsOf | null = null
   let drawnChain: Chain | null = null
   let drawnView: View | null = null
 
@@ -48,10 +50,10 @@ export function createPicture(session: SessionStore, edits: EditStore, supplies:
 
   function redraw(): void {
     const history = shown && edits.history(shown.id)
-    if (!renderer || !canvas) return
+    if (!renderer || !canvasPixels) return
     const { width, height, devicePixelRatio } = viewport()
     if (width === 0 || height === 0) return
-    const pixels = { width: Math.round(width * devicePixelRatio), height: Math.round(height * devicePixelRatio) }
+    const pixels = canvasPixels.now()
     if (!shown || !history) return renderer.fit(pixels.width, pixels.height)
     const { view, divide, clippingShown, screenSpace, reachOf, selectedStepId } = session.getState()
     const { left, top, scale } = layout(shown.frame.sensor)
@@ -111,7 +113,6 @@ export function createPicture(session: SessionStore, edits: EditStore, supplies:
       requestAnimationFrame(redraw)
     },
     attachPicture(target) {
-      const observer = new ResizeObserver(redraw)
       try {
         renderer = createPictureRenderer(target, { surround })
       } catch (error) {
@@ -121,10 +122,11 @@ export function createPicture(session: SessionStore, edits: EditStore, supplies:
       canvas = target
       session.setState({ graphicsLimit: renderer.capabilities.limit })
       renderer.setFrame(shown?.frame ?? null)
-      observer.observe(target)
+      canvasPixels = followDevicePixels(target, redraw)
       redraw()
       return () => {
-        observer.disconnect()
+        canvasPixels?.stop()
+        canvasPixels = null
         renderer?.dispose()
         renderer = null
         canvas = null
