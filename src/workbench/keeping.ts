@@ -69,7 +69,7 @@ export function createKeeping({ session, edits, supplies, store }: KeepingContex
     return { filterNm, chain, marks: edits.marks(id), tables: {}, madeOn }
   }
 
-  const otherWindows = listenToOtherWindows((fingerprint) => {
+  const otherWindows = listenToOtherWindows('edits', (fingerprint) => {
     const frame = [...followed.values()].find((frame) => frame.fingerprint === fingerprint)
     if (!frame) return
     const what = `“${frame.fileName}” is open in another window too, and its edit was changed there.`

@@ -8,6 +8,7 @@ import type { KeptStore } from '../roll/kept-store.ts'
 import { mapFileName, mapsContent, type NamelessMap, readMapFile, readMaps, writeMapFile } from '../roll/map-file.ts'
 import { saveFile } from './save-file.ts'
 import type { Keeping } from './keeping.ts'
+import { listenToOtherWindows } from './other-windows.ts'
 import { notify, type SessionStore } from './session-store.ts'
 import type { ShownEdit, Workbench } from './workbench.ts'
 
@@ -26,31 +27,47 @@ interface MapContext {
 
 const withId = (map: NamelessMap): ColourMap => ({ ...map, id: crypto.randomUUID() })
 
-/** Brings back what is kept; each change of a map is kept at once, with the tables it needs. */
+/** What was read, where a map that stands already stays the one it is. */
+function recognised(read: readonly NamelessMap[], standing: readonly ColourMap[]): ColourMap[] {
+  const textOf = ({ name, words, filterNm, steps }: NamelessMap) => JSON.stringify([name, words, filterNm, steps])
+  const left = new Map(standing.map((map) => [textOf(map), map]))
+  return read.map((map) => {
+    const same = left.get(textOf(map))
+    left.delete(textOf(map))
+    return same ?? withId(map)
+  })
+}
+
+/**
+ * Brings back what is kept; each change of a map is kept at once, with the tables it needs, and told to the other windows, whose
+ * shelves follow: all maps are kept as one, so that a window that knew of fewer would forget the others.
+ */
 export function createMapCommands({ session, edit, edits, keeping, store }: MapContext): MapCommands {
   const own = () => session.getState().maps
 
   /** Tables that maps read. */
   const tablesOf = (maps: readonly ColourMap[]) => keeping.tablesOf(maps.flatMap(({ steps }) => steps))
 
-  async function recall(): Promise<void> {
+  async function recall(withOwn: (read: readonly NamelessMap[]) => readonly ColourMap[]): Promise<void> {
     try {
       const content = await store.maps()
       if (content === undefined) return
       const { maps, tables } = await readMaps(content)
       keeping.adoptTables(tables)
-      session.setState((now) => ({ maps: [...maps.map(withId), ...now.maps] }))
+      session.setState({ maps: withOwn(maps) })
     } catch (reason) {
       // Where the browser keeps nothing at all, that is said once, for edits.
       if (reason instanceof EditFault)
         notify(session, 'problem', `The colour maps kept here cannot be used, at ${reason.place}: ${reason.message}`)
     }
   }
-  void recall()
+  void recall((read) => [...read.map(withId), ...own()])
+  const otherWindows = listenToOtherWindows('maps', () => void recall((read) => recognised(read, own())))
 
   async function keep(): Promise<void> {
     try {
       await store.keepMaps(mapsContent(own(), await tablesOf(own())))
+      otherWindows.tellWritten('all')
     } catch {
       const words = 'This browser keeps no colour maps for the next time. Export those that should last.'
       notify(session, 'problem', words)
