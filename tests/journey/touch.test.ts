@@ -1,4 +1,5 @@
-// The bench by fingers alone in the real page: probing, keeping a mark and a neutral, and moving a mark along the board.
+// The bench by fingers alone in the real page: probing by ring and by outline, keeping marks and a neutral, and moving a mark along
+// the board.
 import type { Page } from 'playwright-core'
 import { expect, it } from 'vitest'
 
@@ -12,22 +13,23 @@ const frame = writeSlope(temporaryFolder())
 
 type Point = readonly [x: number, y: number]
 
-/** One finger down at `from`, resting there, moved in steps to `to` and lifted. */
-async function dragFinger(page: Page, from: Point, to: Point, restMs = 0): Promise<void> {
+/** One finger down at the first place, resting there, moved in steps to each of the others and lifted. */
+async function dragFinger(page: Page, [from, ...others]: readonly Point[], restMs = 0): Promise<void> {
   const fingers = await page.context().newCDPSession(page)
   const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', at?: Point) =>
     fingers.send('Input.dispatchTouchEvent', { type, touchPoints: at ? [{ x: at[0], y: at[1] }] : [] })
   await touch('touchStart', from)
   await page.waitForTimeout(restMs)
   const steps = 8
-  for (let i = 1; i <= steps; i++) {
-    const share = i / steps
-    await touch('touchMove', [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share])
+  let [x, y] = from
+  for (const to of others) {
+    const [stepX, stepY] = [(to[0] - x) / steps, (to[1] - y) / steps]
+    for (let i = 0; i < steps; i++) await touch('touchMove', [(x += stepX), (y += stepY)])
   }
   await touch('touchEnd')
 }
 
-it('probes, keeps and puts marks in order by fingers alone', async () => {
+it('probes, outlines, keeps and puts marks in order by fingers alone', async () => {
   const { page, faults } = await site.open({ hasTouch: true })
   await page.locator('.start-ways input[type=file]:not([webkitdirectory])').setInputFiles(frame)
   await page.getByRole('heading', { name: 'Neutral', exact: true }).waitFor()
@@ -39,7 +41,7 @@ it('probes, keeps and puts marks in order by fingers alone', async () => {
   await page.touchscreen.tap(...at(0.3, 0.4))
   const roamed = await pictureOtherThan(page, opened)
   await page.getByRole('button', { name: 'Keep as a mark', exact: true }).tap()
-  await dragFinger(page, at(0.3, 0.4), at(0.6, 0.6))
+  await dragFinger(page, [at(0.3, 0.4), at(0.6, 0.6)])
   await pictureOtherThan(page, roamed)
   await page.getByRole('button', { name: 'Keep as a mark', exact: true }).tap()
   await page.getByRole('button', { name: 'Make it neutral' }).tap()
@@ -52,7 +54,15 @@ it('probes, keeps and puts marks in order by fingers alone', async () => {
   const middle = (face: { x: number; y: number; width: number; height: number } | null): Point => {
     return [face!.x + face!.width / 2, face!.y + face!.height / 2]
   }
-  await dragFinger(page, middle(first), middle(second), 700)
+  await dragFinger(page, [middle(first), middle(second)], 700)
   await expect.poll(names).toEqual(['B', 'A'])
+
+  const before = await restingPicture(page)
+  await page.getByRole('button', { name: 'Probe', exact: true }).tap()
+  await page.getByRole('button', { name: 'Outline' }).tap()
+  await dragFinger(page, [at(0.2, 0.2), at(0.4, 0.2), at(0.3, 0.4), at(0.2, 0.2)])
+  await pictureOtherThan(page, before)
+  await page.getByRole('button', { name: 'Keep as a mark', exact: true }).tap()
+  await expect.poll(names).toEqual(['B', 'A', 'C'])
   expect(faults).toEqual([])
 })
