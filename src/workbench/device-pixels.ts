@@ -1,7 +1,7 @@
 // The device pixels that an element spans. Where the ratio to CSS pixels is no whole number only the browser knows how it rounds,
 // and a canvas that has one more or fewer is resampled as a whole.
 
-export interface DevicePixels {
+interface DevicePixels {
   readonly width: number
   readonly height: number
 }
