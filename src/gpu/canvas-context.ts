@@ -1,6 +1,14 @@
 // One WebGL2 context through three, set up so that shader output reaches the canvas unchanged: no depth, blending,
 // antialiasing or colour conversion, because every shader here ends in finished numbers.
-import { LinearSRGBColorSpace, WebGLRenderer } from 'three'
+import { DataTexture, LinearSRGBColorSpace, WebGLRenderer } from 'three'
+
+/** Copies one pixel: what three asks the context at the first copy it asks while the GPU has nothing to do yet. */
+function askEarly(renderer: WebGLRenderer): void {
+  const pixel = () => Object.assign(new DataTexture(new Uint8Array(4), 1, 1), { needsUpdate: true })
+  const [from, to] = [pixel(), pixel()]
+  renderer.copyTextureToTexture(from, to)
+  to.dispose()
+}
 
 /** Throws an Error with a sentence for the user when this browser offers no WebGL2. */
 export function createCanvasContext(canvas: HTMLCanvasElement | OffscreenCanvas): WebGLRenderer {
@@ -20,5 +28,6 @@ export function createCanvasContext(canvas: HTMLCanvasElement | OffscreenCanvas)
   renderer.outputColorSpace = LinearSRGBColorSpace
   renderer.autoClear = false
   renderer.sortObjects = false
+  askEarly(renderer)
   return renderer
 }

@@ -93,7 +93,8 @@ export function createFramePainter(context: PaintContext, { sensor, overview }: 
     materials(request, { patches }) {
       const views = halves(request).flatMap(({ description }) => painter.materials(patches, description))
       // Without tiles codes are demosaiced at every draw.
-      return capabilities.tiles16F ? views : [...views, ...codes.steps]
+      const tilesAnew = capabilities.tiles16F ? [] : codes.steps
+      return [...views, half.material, ...tilesAnew]
     },
     tileMaterials: tiles.materials,
     paint(request, { patches }, size) {

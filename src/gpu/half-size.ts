@@ -1,11 +1,13 @@
 // A drawing at half size, stretched over the canvas: what slow graphics show while something moves.
-import { LinearFilter, WebGLRenderTarget } from 'three'
+import { LinearFilter, type RawShaderMaterial, WebGLRenderTarget } from 'three'
 
 import enlarge from '../../shaders/enlarge.glsl?raw'
-import { type Pass, passMaterial, setUniforms, type Size } from './pass.ts'
+import { type Pass, setUniforms, type Size } from './pass.ts'
 import type { Placement } from './place-uniforms.ts'
 
 export interface HalfSize {
+  /** Needed by `show`. */
+  readonly material: RawShaderMaterial
   /** Target for a canvas of this size. */
   target(canvas: Size): WebGLRenderTarget
   /** Stretches what was drawn over the canvas. */
@@ -14,10 +16,11 @@ export interface HalfSize {
 }
 
 export function createHalfSize(pass: Pass): HalfSize {
-  const material = passMaterial([enlarge])
+  const material = pass.material([enlarge])
   const filters = { minFilter: LinearFilter, magFilter: LinearFilter }
   const target = new WebGLRenderTarget(1, 1, { depthBuffer: false, ...filters })
   return {
+    material,
     target({ width, height }) {
       target.setSize(Math.ceil(width / 2), Math.ceil(height / 2))
       return target
@@ -27,7 +30,6 @@ export function createHalfSize(pass: Pass): HalfSize {
       pass.draw(material, null, canvas)
     },
     dispose() {
-      material.dispose()
       target.dispose()
     },
   }

@@ -14,6 +14,7 @@ import {
 
 import areaVertex from '../../shaders/area.vert.glsl?raw'
 import precision from '../../shaders/precision.glsl?raw'
+import { createUniformsAsked } from './uniforms-asked.ts'
 
 /** Edges in pixels of the target, rows counted upward as GL does. */
 export interface Area {
@@ -51,7 +52,7 @@ export interface Pass {
   material(texts: readonly string[]): RawShaderMaterial
   /** Draws `area` (everything when omitted) of `target`; null is the canvas. */
   draw(material: RawShaderMaterial, target: WebGLRenderTarget | null, size: Size, area?: Area): void
-  /** Compiles without blocking; resolves when a draw would not wait. */
+  /** Compiles and finds the uniforms without holding up the interface; resolves when a draw would not wait. */
   prepare(material: RawShaderMaterial): Promise<void>
 }
 
@@ -66,6 +67,7 @@ export function createPass(renderer: WebGLRenderer): Pass {
   scene.matrixWorldAutoUpdate = false
   const camera = new Camera()
   const kept = new Map<string, RawShaderMaterial>()
+  const askUniforms = createUniformsAsked(renderer)
 
   return {
     material(texts) {
@@ -85,6 +87,7 @@ export function createPass(renderer: WebGLRenderer): Pass {
     async prepare(material) {
       mesh.material = material
       await renderer.compileAsync(scene, camera)
+      await askUniforms(material)
     },
   }
 }

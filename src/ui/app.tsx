@@ -1,4 +1,5 @@
 // The whole screen for one workbench.
+import { useDeferredValue } from 'react'
 import { useStore } from 'zustand'
 
 import type { Workbench } from '../workbench/workbench.ts'
@@ -42,7 +43,8 @@ import './styles/places.css'
 function Screen() {
   useShortcuts()
   const dialog = useStore(screen, (state) => state.dialog)
-  const isEmpty = useSession((session) => session.entries.length === 0)
+  // The bench is much to put up at once: it is rendered in slices beside the start screen, which then gives way.
+  const isEmpty = useDeferredValue(useSession((session) => session.entries.length === 0))
   return (
     <>
       {isEmpty ? <StartScreen /> : <Bench />}

@@ -33,20 +33,39 @@ export interface Picture extends Pick<
   shown(): ShownPicture | null
 }
 
+const whenIdle: (act: () => void) => void = window.requestIdleCallback ?? window.setTimeout
+
 export function createPicture(session: SessionStore, edits: EditStore, supplies: SupplyStore): Picture {
   let shown: ShownPicture | null = null
+  const canvas = document.createElement('canvas')
+  canvas.className = 'picture-canvas'
   let renderer: PictureRenderer | null = null
-  let canvas: HTMLCanvasElement | null = null
   let canvasPixels: DevicePixelsOf | null = null
   let drawnChain: Chain | null = null
   let drawnView: View | null = null
+  let hasBegun = false
 
   const size = (): FrameSize | null => shown && shown.frame.sensor
   function viewport(): Viewport {
-    const box = canvas?.getBoundingClientRect()
-    return { width: box?.width ?? 0, height: box?.height ?? 0, devicePixelRatio: window.devicePixelRatio }
+    const { width, height } = canvas.getBoundingClientRect()
+    return { width, height, devicePixelRatio: window.devicePixelRatio }
   }
   const layout = (frame: FrameSize) => layoutOf(session.getState().view, frame, viewport())
+
+  /** The context is one for the page's whole life. */
+  function begin(): void {
+    if (hasBegun) return
+    hasBegun = true
+    try {
+      renderer = createPictureRenderer(canvas, { surround })
+    } catch (error) {
+      return notify(session, 'problem', wordsOf(error))
+    }
+    session.setState({ graphicsLimit: renderer.capabilities.limit })
+    renderer.setFrame(shown?.frame ?? null)
+  }
+  // It takes a while: before the picture is wanted, while nothing else is going on.
+  whenIdle(begin)
 
   function redraw(): void {
     const history = shown && edits.history(shown.id)
@@ -112,24 +131,15 @@ export function createPicture(session: SessionStore, edits: EditStore, supplies:
       // After the screen has made room for it: a size that is back to what it was within one frame tells no observer.
       requestAnimationFrame(redraw)
     },
-    attachPicture(target) {
-      try {
-        renderer = createPictureRenderer(target, { surround })
-      } catch (error) {
-        notify(session, 'problem', wordsOf(error))
-        return () => {}
-      }
-      canvas = target
-      session.setState({ graphicsLimit: renderer.capabilities.limit })
-      renderer.setFrame(shown?.frame ?? null)
-      canvasPixels = followDevicePixels(target, redraw)
+    attachPicture(host) {
+      begin()
+      host.prepend(canvas)
+      canvasPixels = followDevicePixels(canvas, redraw)
       redraw()
       return () => {
         canvasPixels?.stop()
         canvasPixels = null
-        renderer?.dispose()
-        renderer = null
-        canvas = null
+        canvas.remove()
       }
     },
     async thumbnails(chains, widthPx) {

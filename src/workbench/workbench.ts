@@ -52,8 +52,8 @@ export interface Workbench {
   stateFilter(id: string, filterNm: number | null): void
 
   // Picture
-  /** Draws into the canvas until the returned function is called. */
-  attachPicture(canvas: HTMLCanvasElement): () => void
+  /** Puts the picture's canvas below all else in `host` and draws, until the returned function is called. */
+  attachPicture(host: HTMLElement): () => void
   setView(view: Partial<View>): void
   zoomAbout(place: Place, factor: number): void
   /** Marks in the picture what clips in the sensor or in the finished picture, or nothing. */

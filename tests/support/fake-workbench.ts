@@ -142,7 +142,10 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
     set({ selectedStepId: edits.history(id)!.chain[0].id, probe: null })
   }
 
-  function attachPicture(canvas: HTMLCanvasElement) {
+  function attachPicture(host: HTMLElement) {
+    const canvas = document.createElement('canvas')
+    canvas.className = 'picture-canvas'
+    host.prepend(canvas)
     const scene = paintScene(900, 600)
     const draw = () => {
       const { left, top, scale } = layout()
@@ -159,6 +162,7 @@ export function createFakeWorkbench(entries: readonly RollEntry[]): FakeWorkbenc
     return () => {
       stop()
       observer.disconnect()
+      canvas.remove()
     }
   }
 

@@ -19,7 +19,12 @@ export function AddStep() {
         <Plus />
       </IconButton>
       <Popover className="popover" placement="bottom start">
-        <Menu className="list" aria-label="Step to add" onAction={(key) => workbench.addStep(String(key))}>
+        {/* The menu goes in one turn and the step comes in the next, so that neither holds up the interface for long. */}
+        <Menu
+          className="list"
+          aria-label="Step to add"
+          onAction={(key) => setTimeout(() => workbench.addStep(String(key)))}
+        >
           {addable.map((operation) => (
             <MenuItem key={operation.id} id={operation.id} className="list-item">
               {operation.title}

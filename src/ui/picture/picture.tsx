@@ -1,4 +1,4 @@
-// The picture on its neutral surround. The workbench draws into the canvas; here are pointer, wheel, touch and keys.
+// The picture on its neutral surround. The workbench puts its canvas below all else here; here are pointer, wheel, touch and keys.
 import { useEffect, useRef } from 'react'
 
 import { HuePick } from './hue-pick.tsx'
@@ -24,12 +24,11 @@ export function Picture() {
   const shownId = useSession((session) => session.shownId)
   const fileName = useSession((session) => session.shown?.fileName)
   const area = useRef<HTMLDivElement>(null)
-  const canvas = useRef<HTMLCanvasElement>(null)
   const pointer = usePicturePointer(area)
   const keys = usePictureKeys(area)
   usePictureWheel(area)
 
-  useEffect(() => workbench.attachPicture(canvas.current!), [workbench])
+  useEffect(() => workbench.attachPicture(area.current!), [workbench])
   useEffect(() => {
     const observer = new ResizeObserver(([entry]) => {
       const { width, height } = entry.contentRect
@@ -54,7 +53,6 @@ export function Picture() {
         {...pointer}
         {...keys}
       >
-        <canvas ref={canvas} className="picture-canvas" />
         <PlaceMarkers />
         <ProbeRing />
         <HuePick />
