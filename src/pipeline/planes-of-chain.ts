@@ -83,8 +83,12 @@ type FoundShade = Extract<Making, { kind: 'found shade' }>
 function judge({ sun, shade, shadePlace }: FoundShade, source: PlaneSource): JudgedShade | null {
   const { overview } = source
   const redderStops = shade[0] - shade[1] - (sun[0] - sun[1])
-  const sky = skyShare(source, greyStops(source), redderStops >= surelyBluerStops, shade)
-  return judgeShade({ overview, sun, shade, sky: skyWithout(sky, overview.width, overview.height, shadePlace) })
+  const sky = (shadeLevel: number) => {
+    const known: LightMark = [shade[0], shade[1], shadeLevel]
+    const share = skyShare(source, greyStops(source), redderStops >= surelyBluerStops, known)
+    return skyWithout(share, overview.width, overview.height, shadePlace)
+  }
+  return judgeShade({ overview, sun, shade, sky })
 }
 
 /** The shade that was judged last of a frame: strokes of a brush come by the dozen on one pair of picks. */

@@ -63,15 +63,14 @@ function readable({ width, height, rgba }: Overview): LinearData {
   return { kind: 'linear', width, height, codes, black: [black, black, black], white }
 }
 
-/** What the probe reads of a photograph with its noise, in a disc of some cells about a place. Throws where it reads nothing. */
+/** What the probe reads of a photograph with its noise, in a disc of some cells about a place; null where it calls that worse than fair. */
 export function probePick(
   { overview, noise }: Pick<Photograph, 'overview' | 'noise'>,
   place: LightPick['place'],
   radiusCells: number,
-): LightPick {
-  const { meanCameraRgb } = samplePatch(readable(overview), noise, [place.x, place.y], radiusCells)
-  if (!meanCameraRgb) throw new Error(`Nothing can be read at ${place.x}, ${place.y}.`)
-  return { rgb: meanCameraRgb, place }
+): LightPick | null {
+  const { meanCameraRgb, reliability } = samplePatch(readable(overview), noise, [place.x, place.y], radiusCells)
+  return meanCameraRgb && (reliability === 'good' || reliability === 'fair') ? { rgb: meanCameraRgb, place } : null
 }
 
 /** Distance in stops of a cell's gains from those that make a colour grey. */

@@ -1,7 +1,8 @@
 // Two lights tried on drawn scenes in sun and shade: how far the gains that a chain gives lie from what makes the picked grey
 // neutral in the light of each cell. Constants were chosen on geometries 0–259; what is reported comes from others, drawn when
-// the method stood. It is the third such draw: after the first, from 30,000, sky was told from picked shade, because smooth walls
-// counted as sky; after the second, from 40,000, more was asked of it where a frame shows no sky.
+// the method stood. It is the fourth such draw: after the first, from 30,000, sky was told from picked shade, because smooth walls
+// counted as sky; after the second, from 40,000, more was asked of it where a frame shows no sky; after the third, from 50,000, the
+// frame was no longer measured against what was picked alone, because marks on dark surfaces took bright shade for sun.
 import { boxSums } from '../../src/analysis/box-sums.ts'
 import { areTwoLights } from '../../src/analysis/two-lights/light-marks.ts'
 import { clippingLevel } from '../../src/frame/cell-grid.ts'
@@ -10,7 +11,7 @@ import { gainError, type LightPick, pickShade, probePick } from './picked-shade.
 import { add, drawGeometry, type Geometry, height, lightKind, lightsOf, photograph, ratios, width } from './scene.ts'
 import { sceneWidth } from './scene-canvas.ts'
 
-export const firstFreshSeed = 50_000
+export const firstFreshSeed = 60_000
 
 /** Nearly flat materials: what a photographer marks. */
 const greys = new Set([
@@ -30,8 +31,13 @@ const shadeTo = 0.02
 /** Radii in cells of what the probe reads: what the page begins with (24 photosites), and less where no even patch is as large. */
 const probeRadii = [12, 9, 7, 5, 4, 3, 2, 1]
 
-/** Marks as they are known to be of a flat grey, or as the probe reads them from the grey in the noisy photograph. */
-export type PickWay = 'exact' | 'probe'
+/**
+ * Marks as they are known to be of a flat grey as bright as the marked material, or of a much darker one; or as the probe reads them
+ * from the material in the noisy photograph, where it calls neither pick worse than fair.
+ */
+export type PickWay = 'exact' | 'dark' | 'probe'
+/** How much darker, in stops: asphalt beside limestone. */
+const darkerStops = 1.5
 
 const groups = ['greySun', 'greyShade', 'greyPenumbra', 'otherSun', 'otherShade', 'otherPenumbra'] as const
 /** Errors in stops of every cell of a group. */
@@ -78,7 +84,7 @@ function evenPatch(isInside: (cell: number) => boolean): { place: LightPick['pla
   throw new RangeError('No radius to try.')
 }
 
-/** Errors on one scene, added to `errors`; false where it does not hold one grey in two lights. */
+/** Errors on one scene, added to `errors`; false where it does not hold one grey in two lights that can be picked. */
 function tryScene(seed: number, sensor: SensorName, filterNm: FilterNm, way: PickWay, errors: GainErrors): boolean {
   if (lightKind(seed) !== 'mixed') return false
   const geometry = drawGeometry(seed)
@@ -106,8 +112,8 @@ function tryScene(seed: number, sensor: SensorName, filterNm: FilterNm, way: Pic
   const ofMarked = reflectance(marked)
   /** What is picked: a flat grey as bright as the marked material, or the material itself. */
   const picked = (light: readonly number[]): Rgb => {
-    const rgb = record(way === 'exact' ? light : times(light, ofMarked))
-    const level = photo.gain * (way === 'exact' ? levelOf(marked) : 1)
+    const rgb = record(way === 'probe' ? times(light, ofMarked) : light)
+    const level = photo.gain * (way === 'probe' ? 1 : levelOf(marked) * 2 ** (way === 'dark' ? -darkerStops : 0))
     return [rgb[0] * level, rgb[1] * level, rgb[2] * level]
   }
   const [sun, ambient] = [picked(lights.sun), picked(lights.ambient)]
@@ -116,9 +122,11 @@ function tryScene(seed: number, sensor: SensorName, filterNm: FilterNm, way: Pic
     sun[1] * sunShare + ambient[1] * skyShare,
     sun[2] * sunShare + ambient[2] * skyShare,
   ]
-  const pick = (rgb: Rgb, { place, radius }: typeof inSun): LightPick =>
-    way === 'exact' ? { rgb, place } : probePick(photo, place, radius)
-  const shade = pickShade(photo, pick(add(sun, ambient), inSun), pick(ambient, inShade))
+  const pick = (rgb: Rgb, { place, radius }: typeof inSun): LightPick | null =>
+    way === 'probe' ? probePick(photo, place, radius) : { rgb, place }
+  const [sunPick, shadePick] = [pick(add(sun, ambient), inSun), pick(ambient, inShade)]
+  if (!sunPick || !shadePick) return false
+  const shade = pickShade(photo, sunPick, shadePick)
 
   const penumbra = lit.map((share) => Number(share >= shadeTo && share <= sunFrom))
   const nearEdge = boxSums(penumbra, width, height, away)
@@ -136,7 +144,7 @@ function tryScene(seed: number, sensor: SensorName, filterNm: FilterNm, way: Pic
 /** How bright a material is beside the perfect diffuser, behind infrared filters. */
 const levelOf = (material: string) => reflectance(material)[(750 - 350) / 5]
 
-/** The first `scenes` geometries from a seed on that hold a grey in sun and in shade, photographed by one sensor. */
+/** The first `scenes` geometries from a seed on that hold a grey in sun and in shade which can be picked, photographed by one sensor. */
 export function tryTwoLights(
   first: number,
   scenes: number,

@@ -38,11 +38,11 @@ function densityInSun({ level, along, first }: LitCells, distance: number, level
   return density.map((sum) => sum * scale)
 }
 
-/** Where cells lie, and the bins beside them, as sums above 0. */
-function occupiedBins({ level, along }: LitCells): Float32Array {
+/** How many cells lie in each bin. */
+function countedCells({ level, along }: LitCells): Float32Array {
   const bins = new Float32Array(columns * rows)
   for (let i = 0; i < along.length; i++) addTo(bins, along[i], level[i], 1)
-  return boxSums(bins, columns, rows, 1)
+  return bins
 }
 
 /** Weight of every tried share of sun before anything is seen: the ends hold whole areas, what is between a strip. */
@@ -61,15 +61,24 @@ function medianWay(weights: readonly number[], ways: readonly number[], total: n
   return from + ((total / 2 - seen) / weights[k]) * (to - from)
 }
 
-/** Way of each cell's colour from sun (0) to shade (1). */
-export function shadeByMaterial(cells: LitCells, sun: LightMark, shade: LightMark): Float32Array {
+/** What a first estimate comes to. */
+export interface MaterialsFound {
+  /** How much of the frame is expected where its cells lie, in the mean of log2: the higher, the fewer materials explain it. */
+  readonly agreement: number
+  /** Way of each cell's colour from sun (0) to shade (1). */
+  ways(): Float32Array
+}
+
+export function findMaterials(cells: LitCells, sun: LightMark, shade: LightMark): MaterialsFound {
   const { level, along, first } = cells
   const [distance, levelStep] = [lightDistance(sun, shade), shade[2] - sun[2]]
   const inSun = densityInSun(cells, distance, levelStep)
   const shadeLevel = 2 ** levelStep
   const levelWays = sunShares.map((share) => Math.log2(share + (1 - share) * shadeLevel) / levelStep)
   const ways = levelWays.map(colourOfLevel(sun, shade))
-  const occupied = occupiedBins(cells)
+  const counts = countedCells(cells)
+  // Cells are read between the middles of bins, so those beside them count too.
+  const occupied = boxSums(counts, columns, rows, 1)
   const evidence = new Float32Array(columns * rows)
   const weightedWay = new Float32Array(columns * rows)
   for (let i = 0; i < evidence.length; i++) {
@@ -81,8 +90,14 @@ export function shadeByMaterial(cells: LitCells, sun: LightMark, shade: LightMar
     evidence[i] = weights.reduce((sum, weight) => sum + weight, 0)
     if (evidence[i] > 0) weightedWay[i] = evidence[i] * medianWay(weights, ways, evidence[i])
   }
-  return first.map((before, i) => {
-    const known = readFrom(evidence, along[i], level[i])
-    return (readFrom(weightedWay, along[i], level[i]) + emptyShare * before) / (known + emptyShare)
-  })
+  const counted = counts.reduce((sum, count) => sum + count, 0)
+  const agreed = counts.reduce((sum, count, i) => (count ? sum + count * Math.log2(evidence[i] + emptyShare) : sum), 0)
+  return {
+    agreement: agreed / Math.max(counted, 1),
+    ways: () =>
+      first.map((before, i) => {
+        const known = readFrom(evidence, along[i], level[i])
+        return (readFrom(weightedWay, along[i], level[i]) + emptyShare * before) / (known + emptyShare)
+      }),
+  }
 }

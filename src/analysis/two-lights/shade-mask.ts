@@ -5,7 +5,7 @@ import { colourOfLevel } from './colour-of-level.ts'
 import { guidedFilter } from './guided-filter.ts'
 import { areTwoLights, lightDistance, type LightMark } from './light-marks.ts'
 import { makeLightPlane, meansOverCells } from './light-plane.ts'
-import { shadeByMaterial } from './shade-by-material.ts'
+import { findMaterials } from './shade-by-material.ts'
 import { applyStrokes, type Stroke } from './strokes.ts'
 import { twinEvidence } from './twin-evidence.ts'
 
@@ -20,8 +20,11 @@ export interface ShadeRequest {
   readonly overview: Overview
   readonly sun: LightMark
   readonly shade: LightMark
-  /** How far each overview pixel is sky, 0…1: it has the colour of shade, which it lights, but no neutral of shade is meant for it. */
-  readonly sky?: Float32Array
+  /**
+   * How far each overview pixel is sky, 0…1: it has the colour of shade, which it lights, but no neutral of shade is meant for it.
+   * Asked with log2 of red that the frame's materials have in shade.
+   */
+  readonly sky?: (shadeLevel: number) => Float32Array
 }
 
 /** What the frame itself tells of its shade, before anybody corrects it. */
@@ -37,6 +40,13 @@ export interface JudgedShade {
 /** Distances in stops of colour and level at which each counts fully (tuned by simulation, as all constants here). */
 const colourCounts = 0.3
 const levelCounts = 1.2
+/**
+ * How much brighter than what was picked the frame's materials may be, in stops: asphalt is picked beside leaves and bright walls,
+ * and measured against it they would count as lit even in shade. The one by which fewest materials explain the frame is taken.
+ */
+const brighterStops = [0, 0.7, 1.4, 2.1]
+/** One cell of so many is asked for that. */
+const fewEvery = 7
 /** Weight and limit of the evidence from twins, and the slope of the mask across its middle. */
 const twinWeight = 0.15
 const twinLimit = 4
@@ -70,16 +80,29 @@ export function judgeShade({ overview, sun, shade, sky }: ShadeRequest): JudgedS
   const radius = Math.max(1, Math.round(width * guideRadius))
   const smooth = (plane: Float32Array) =>
     guidedFilter(plane, guide, width, height, radius, guideEpsilon).map((value) => clamp(value, 0, 1))
-  const first = level.map((value, i) => {
-    const byLevel = ofLevel(value / levelStep)
+  const firstOf = (i: number, brighter: number) => {
+    const byLevel = ofLevel((level[i] - brighter) / levelStep)
     const byColour = along[i] / distance
     const known = Number.isFinite(byColour)
     const both = known ? (colourWeight * byColour + levelWeight * byLevel) / (colourWeight + levelWeight) : byLevel
     const z = both + twinWeight * clamp(twins[i], -twinLimit, twinLimit)
     return clamp(steepness * (z - 0.5) + 0.5, 0, 1)
-  })
-  const byMaterial = shadeByMaterial({ level, along, first: smooth(first) }, sun, shade)
-  const skyOfCells = sky && meansOverCells(sky, overview)
+  }
+  const few = Int32Array.from({ length: Math.ceil(level.length / fewEvery) }, (_, n) => n * fewEvery)
+  const agreementIf = (brighter: number) => {
+    const first = Float32Array.from(few, (i) => firstOf(i, brighter))
+    const cells = {
+      level: Float32Array.from(few, (i) => level[i]),
+      along: Float32Array.from(few, (i) => along[i]),
+      first,
+    }
+    return findMaterials(cells, sun, shade).agreement
+  }
+  const agreements = brighterStops.map(agreementIf)
+  const brighter = brighterStops[agreements.indexOf(Math.max(...agreements))]
+  const first = smooth(level.map((_, i) => firstOf(i, brighter)))
+  const byMaterial = findMaterials({ level, along, first }, sun, shade).ways()
+  const skyOfCells = sky && meansOverCells(sky(shade[2] + brighter), overview)
   const share = byMaterial.map((value, i) => value * (1 - (skyOfCells?.[i] ?? 0)))
   return { width, height, share, smooth }
 }

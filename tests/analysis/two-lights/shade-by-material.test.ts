@@ -1,7 +1,7 @@
 // Cells of materials painted for the purpose: what is checked follows from light adding up, reckoned here on its own.
 import { describe, expect, it } from 'vitest'
 import type { LightMark } from '../../../src/analysis/two-lights/light-marks.ts'
-import { shadeByMaterial } from '../../../src/analysis/two-lights/shade-by-material.ts'
+import { findMaterials } from '../../../src/analysis/two-lights/shade-by-material.ts'
 
 const sun: LightMark = [1.91, -1.04, -1]
 const shade: LightMark = [2.17, -1.42, -1 + Math.log2(0.1)]
@@ -27,17 +27,30 @@ function cellsWith(more: readonly { level: number; along: number }[], count = 20
 describe('shade by material', () => {
   it.each([0, 0.05, 0.2, 0.5, 1])('finds the colour of grey under %f of the sun', (share) => {
     const cell = greyUnder(share)
-    const found = shadeByMaterial(cellsWith([cell]), sun, shade).at(-1)!
+    const found = findMaterials(cellsWith([cell]), sun, shade)
+      .ways()
+      .at(-1)!
     expect(Math.abs(found - cell.along / Math.hypot(0.26, 0.38))).toBeLessThan(0.1)
   })
 
   it('leaves the first estimate where no material leads to', () => {
-    const found = shadeByMaterial(cellsWith([{ level: 3, along: -2 }], 100_000), sun, shade).at(-1)!
+    const found = findMaterials(cellsWith([{ level: 3, along: -2 }], 100_000), sun, shade)
+      .ways()
+      .at(-1)!
     expect(found).toBeCloseTo(0.5, 1)
   })
 
   it('leaves it where the light is lost', () => {
-    const found = shadeByMaterial(cellsWith([{ level: -7, along: Number.NaN }]), sun, shade).at(-1)!
+    const found = findMaterials(cellsWith([{ level: -7, along: Number.NaN }]), sun, shade)
+      .ways()
+      .at(-1)!
     expect(found).toBeCloseTo(0.5, 6)
+  })
+
+  it('agrees more with an estimate that takes what is seen twice for one material in two lights', () => {
+    const twice = cellsWith([])
+    const asTwo = { ...twice, first: twice.first.map(() => 0) }
+    const agreementWith = (cells: typeof twice) => findMaterials(cells, sun, shade).agreement
+    expect(agreementWith(twice)).toBeGreaterThan(agreementWith(asTwo) + 0.1)
   })
 })
