@@ -1,6 +1,6 @@
 // Two lights at 590 nm on fresh scenes, for materials that stand in both lights: targets of ours, measured on the chain as the
 // page makes it, with picks that are exact and with picks that the probe reads from the noisy photograph.
-import { describe, expect, it, test } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { spectraAreHere } from './camera.ts'
 import { haloOf } from './lit-bands.ts'
 import { width } from './scene.ts'

@@ -42,9 +42,12 @@ const colourCounts = 0.3
 const levelCounts = 1.2
 /**
  * How much brighter than what was picked the frame's materials may be, in stops: asphalt is picked beside leaves and bright walls,
- * and measured against it they would count as lit even in shade. The one by which fewest materials explain the frame is taken.
+ * and measured against it they would count as lit even in shade. Of what the frame's brightest tenth allows, the one by which fewest
+ * materials explain the frame is taken.
  */
 const brighterStops = [0, 0.7, 1.4, 2.1]
+const halfStep = 0.35
+const brightestFrom = 0.9
 /** One cell of so many is asked for that. */
 const fewEvery = 7
 /** Weight and limit of the evidence from twins, and the slope of the mask across its middle. */
@@ -98,8 +101,10 @@ export function judgeShade({ overview, sun, shade, sky }: ShadeRequest): JudgedS
     }
     return findMaterials(cells, sun, shade).agreement
   }
-  const agreements = brighterStops.map(agreementIf)
-  const brighter = brighterStops[agreements.indexOf(Math.max(...agreements))]
+  const brightest = Float32Array.from(few, (i) => level[i]).sort()[Math.floor(brightestFrom * (few.length - 1))]
+  const allowed = brighterStops.filter((stops) => stops === 0 || stops <= brightest + halfStep)
+  const agreements = allowed.map(agreementIf)
+  const brighter = allowed[agreements.indexOf(Math.max(...agreements))]
   const first = smooth(level.map((_, i) => firstOf(i, brighter)))
   const byMaterial = findMaterials({ level, along, first }, sun, shade).ways()
   const skyOfCells = sky && meansOverCells(sky(shade[2] + brighter), overview)
