@@ -1,5 +1,5 @@
 // Two lights tried on drawn scenes in sun and shade: how far the gains that a chain gives lie from what makes the picked grey
-// neutral in the light of each cell. Constants were chosen on geometries 0–259; what is reported comes from others, drawn when
+// neutral in the light of each cell. Constants were chosen on geometries 0–259 and on draws used up; what is reported comes from others, drawn when
 // the method stood. It is the fifth such draw: after the first, from 30,000, sky was told from picked shade, because smooth walls
 // counted as sky; after the second, from 40,000, more was asked of it where a frame shows no sky; after the third, from 50,000, the
 // frame was no longer measured against what was picked alone, because marks on dark surfaces took bright shade for sun; after the
