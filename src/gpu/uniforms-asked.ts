@@ -26,5 +26,10 @@ export function createUniformsAsked(renderer: WebGLRenderer): (material: RawShad
     asked.add(currentProgram)
   }
 
-  return (material) => (line = line.then(() => ask(material)))
+  return (material) => {
+    const asking = line.then(() => ask(material))
+    // One material that fails is told to whoever asked for it, and holds up no other.
+    line = asking.catch(() => {})
+    return asking
+  }
 }

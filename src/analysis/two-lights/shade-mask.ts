@@ -92,16 +92,12 @@ export function judgeShade({ overview, sun, shade, sky }: ShadeRequest): JudgedS
     return clamp(steepness * (z - 0.5) + 0.5, 0, 1)
   }
   const few = Int32Array.from({ length: Math.ceil(level.length / fewEvery) }, (_, n) => n * fewEvery)
+  const ofFew = { level: Float32Array.from(few, (i) => level[i]), along: Float32Array.from(few, (i) => along[i]) }
   const agreementIf = (brighter: number) => {
     const first = Float32Array.from(few, (i) => firstOf(i, brighter))
-    const cells = {
-      level: Float32Array.from(few, (i) => level[i]),
-      along: Float32Array.from(few, (i) => along[i]),
-      first,
-    }
-    return findMaterials(cells, sun, shade).agreement
+    return findMaterials({ ...ofFew, first }, sun, shade).agreement
   }
-  const brightest = Float32Array.from(few, (i) => level[i]).sort()[Math.floor(brightestFrom * (few.length - 1))]
+  const brightest = ofFew.level.toSorted()[Math.floor(brightestFrom * (few.length - 1))]
   const allowed = brighterStops.filter((stops) => stops === 0 || stops <= brightest + halfStep)
   const agreements = allowed.map(agreementIf)
   const brighter = allowed[agreements.indexOf(Math.max(...agreements))]
